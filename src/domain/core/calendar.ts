@@ -1,0 +1,77 @@
+import { addDays as addDaysToDate, differenceInCalendarDays, formatISO, parseISO } from 'date-fns';
+import * as z from 'zod/mini';
+
+// The only module of the domain that knows dates: one meaning for "day", "night" and "moment".
+
+/** A calendar day as a person writes it, `2026-03-29`: no time of day and no time zone. */
+export const Day = z.iso.date().brand<'Day'>();
+export type Day = z.infer<typeof Day>;
+
+/**
+ * A moment with the offset of the clock it was read from, `2026-03-29T23:10:00+02:00`.
+ *
+ * The local hour stays readable in it for ever, whatever zone or summer time comes later.
+ * Source: RFC 3339 §5.6 `date-time`.
+ */
+export const Moment = z.iso.datetime({ offset: true }).brand<'Moment'>();
+export type Moment = z.infer<typeof Moment>;
+
+/** What the outer layers read from the clock and hand in. */
+export interface Clock {
+  /** Milliseconds since 1970 UTC. */
+  readonly ms: number;
+  /** Minutes that local time is ahead of UTC. */
+  readonly offsetMin: number;
+}
+
+/** Milliseconds since 1970 UTC. */
+export const instantMs = (moment: Moment): number => Date.parse(moment);
+
+const two = (n: number): string => String(n).padStart(2, '0');
+
+/**
+ * The clock's reading as a moment, to the second.
+ *
+ * @example momentOf({ ms: 0, offsetMin: 60 }) //=> '1970-01-01T01:00:00+01:00'
+ */
+export function momentOf({ ms, offsetMin }: Clock): Moment {
+  const local = new Date(ms + offsetMin * 60_000).toISOString().slice(0, 19);
+  const ahead = Math.abs(offsetMin);
+  const sign = offsetMin < 0 ? '-' : '+';
+  return `${local}${sign}${two(Math.floor(ahead / 60))}:${two(ahead % 60)}` as Moment;
+}
+
+/**
+ * Calendar days from one day to another.
+ *
+ * Unit: whole days, negative when `to` is the earlier one. A day of 23 or 25 hours counts as one.
+ *
+ * @example daysBetween('2026-03-28', '2026-03-30') //=> 2
+ */
+export const daysBetween = (from: Day, to: Day): number =>
+  differenceInCalendarDays(parseISO(to), parseISO(from));
+
+export const addDays = (day: Day, days: number): Day =>
+  formatISO(addDaysToDate(parseISO(day), days), { representation: 'date' }) as Day;
+
+/** The month of a day, 1 to 12. */
+export const monthOf = (day: Day): number => Number(day.slice(5, 7));
+
+/**
+ * The room night a moment belongs to: before the rollover hour, it is still the evening before.
+ *
+ * Read from the moment's own local time, so that no later change of zone moves a record.
+ *
+ * @example roomNight('2026-11-25T00:20:00+01:00', 12) //=> '2026-11-24'
+ */
+export function roomNight(moment: Moment, rolloverHour: number): Day {
+  const day = moment.slice(0, 10) as Day;
+  const localHour = moment.endsWith('Z')
+    ? new Date(moment).getUTCHours()
+    : Number(moment.slice(11, 13));
+  return localHour < rolloverHour ? addDays(day, -1) : day;
+}
+
+/** Late evening of a day, for records that say only the day. */
+export const eveningOf = (day: Day, offsetMin: number): Moment =>
+  momentOf({ ms: Date.parse(`${day}T21:00:00Z`) - offsetMin * 60_000, offsetMin });

@@ -1,0 +1,100 @@
+import * as z from 'zod/mini';
+
+// Crockford's base 32: no I, L, O or U, so that nothing is read for something else.
+export const SYMBOLS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
+
+const TIME_LENGTH = 9; // 45 bits of milliseconds: until the year 3084
+const COUNT_LENGTH = 3; // 15 bits: 32,768 ids in one millisecond
+const WRITER_LENGTH = 5; // 25 random bits for each writer and session
+
+const body = `[${SYMBOLS}]{${TIME_LENGTH + COUNT_LENGTH + WRITER_LENGTH}}`;
+const idSchema = <Brand extends string>(prefix: string) =>
+  z
+    .string()
+    .check(z.regex(new RegExp(`^${prefix}${body}$`)))
+    .brand<Brand>();
+
+/** Time-sortable as text, and unique across devices without asking any of them. */
+export const EventId = idSchema<'EventId'>('');
+export type EventId = z.infer<typeof EventId>;
+
+export const AnimalId = idSchema<'AnimalId'>('a-');
+export type AnimalId = z.infer<typeof AnimalId>;
+
+export const TubId = idSchema<'TubId'>('t-');
+export type TubId = z.infer<typeof TubId>;
+
+export const RackId = idSchema<'RackId'>('k-');
+export type RackId = z.infer<typeof RackId>;
+
+export const RoomId = idSchema<'RoomId'>('r-');
+export type RoomId = z.infer<typeof RoomId>;
+
+/** Five symbols naming one device. */
+export const DeviceId = z
+  .string()
+  .check(z.regex(new RegExp(`^[${SYMBOLS}]{${WRITER_LENGTH}}$`)))
+  .brand<'DeviceId'>();
+export type DeviceId = z.infer<typeof DeviceId>;
+
+/** `value` in base 32, most significant symbol first, so that text order is number order. */
+export function inBase32(value: number, length: number): string {
+  let text = '';
+  for (let rest = value, i = 0; i < length; i += 1, rest = Math.floor(rest / 32)) {
+    text = `${SYMBOLS.charAt(rest % 32)}${text}`;
+  }
+  return text;
+}
+
+const timeOf = (id: string): number =>
+  [...id.slice(0, TIME_LENGTH)].reduce((sum, symbol) => sum * 32 + SYMBOLS.indexOf(symbol), 0);
+
+export interface Minter {
+  event(): EventId;
+  animal(): AnimalId;
+  tub(): TubId;
+  rack(): RackId;
+  room(): RoomId;
+  /** Later ids will sort after this one, even if this device's clock is behind. */
+  seen(id: EventId): void;
+}
+
+/**
+ * Makes ids that sort in the order they were made, also when the clock is set back.
+ *
+ * `writer` is five random symbols for this session; `nowMs` reads the clock of the outer world.
+ */
+export function createMinter(writer: DeviceId, nowMs: () => number): Minter {
+  let lastMs = 0;
+  let count = 0;
+
+  function next(): string {
+    const ms = nowMs();
+    if (ms > lastMs) {
+      lastMs = ms;
+      count = 0;
+    } else {
+      count += 1;
+      if (count === 32 ** COUNT_LENGTH) {
+        lastMs += 1;
+        count = 0;
+      }
+    }
+    return inBase32(lastMs, TIME_LENGTH) + inBase32(count, COUNT_LENGTH) + writer;
+  }
+
+  return {
+    event: () => next() as EventId,
+    animal: () => `a-${next()}` as AnimalId,
+    tub: () => `t-${next()}` as TubId,
+    rack: () => `k-${next()}` as RackId,
+    room: () => `r-${next()}` as RoomId,
+    seen(id) {
+      const ms = timeOf(id);
+      if (ms >= lastMs) {
+        lastMs = ms + 1;
+        count = 0;
+      }
+    },
+  };
+}

@@ -1,0 +1,34 @@
+import * as z from 'zod/mini';
+import { bodyEvents } from './body.ts';
+import { breedingEvents } from './breeding.ts';
+import { correctionEvents } from './correction.ts';
+import { feedingEvents } from './feeding.ts';
+import { lifeEvents } from './life.ts';
+import { placeEvents } from './places.ts';
+
+/**
+ * Everything that can be recorded. This schema is the single definition: types, the import check
+ * and the backup format all come from it. A shape that has been released is never edited: give the
+ * event a new `v`, and a step in `upcast.ts`.
+ */
+export const RackEvent = z.discriminatedUnion('type', [
+  ...placeEvents,
+  ...lifeEvents,
+  ...feedingEvents,
+  ...bodyEvents,
+  ...breedingEvents,
+  ...correctionEvents,
+]);
+export type RackEvent = z.infer<typeof RackEvent>;
+
+export type EventType = RackEvent['type'];
+
+export type EventOf<Type extends EventType> = Extract<RackEvent, { type: Type }>;
+
+/** An event before it is stamped with id, time of writing and device. `at` is now if left out. */
+export type Draft = RackEvent extends infer Each
+  ? Each extends RackEvent
+    ? Omit<Each, 'id' | 'at' | 'precision' | 'loggedAt' | 'device' | 'v'> &
+        Partial<Pick<Each, 'at' | 'precision'>>
+    : never
+  : never;

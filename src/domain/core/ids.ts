@@ -47,7 +47,10 @@ export function inBase32(value: number, length: number): string {
 }
 
 const timeOf = (id: string): number =>
-  [...id.slice(0, TIME_LENGTH)].reduce((sum, symbol) => sum * 32 + SYMBOLS.indexOf(symbol), 0);
+  Array.from(id.slice(0, TIME_LENGTH)).reduce(
+    (sum, symbol) => sum * 32 + SYMBOLS.indexOf(symbol),
+    0,
+  );
 
 export interface Minter {
   event(): EventId;

@@ -1,0 +1,53 @@
+import { daysBetween } from '../core/calendar.ts';
+import type { Draft } from '../events/event.ts';
+import type { Picture } from '../picture/picture.ts';
+import { feedingBlock } from '../rules/feeding-block.ts';
+import type { Animal } from '../state/animal.ts';
+import { noObjection, type Doubt, type Verdict } from './doubt.ts';
+
+type Introduced = Extract<Draft, { type: 'introduced' }>;
+
+const AFTER_MEAL_DAYS = 2;
+
+const refusal = (code: string, message: string): Verdict => ({
+  refusals: [{ code, message }],
+  doubts: [],
+  notes: [],
+});
+
+/** Objections to putting a male in with a female. Source: pairing, maleStay. */
+export function assessIntroduction({ male, female }: Introduced, picture: Picture): Verdict {
+  const [he, she] = [picture.animal(male), picture.animal(female)];
+  if (!he || !she) return noObjection;
+  if (he.id === she.id) return refusal('same-animal', 'A snake cannot visit itself.');
+  if (he.sex === 'female') return refusal('not-male', `${he.name} is on record as a female.`);
+  if (she.sex === 'male') {
+    return refusal('same-sex', `${she.name} is on record as a male; two males fight.`);
+  }
+  if (he.visit) {
+    const host = picture.animal(he.visit.with)?.name ?? 'another female';
+    return refusal('already-visiting', `${he.name} is still in with ${host}. Take him out first.`);
+  }
+  const { facts } = picture;
+  const doubts: Doubt[] = [];
+  const ask = (code: string, message: string) => doubts.push({ code, message });
+  if (she.visitor) ask('second-male', `${facts.nameOf(she.visitor.with)} is in there already.`);
+  for (const each of [he, she]) {
+    const fed = daysSinceMeal(each, picture);
+    if (fed !== undefined && fed < AFTER_MEAL_DAYS) {
+      ask(
+        'fed-lately',
+        `${each.name} ate ${fed === 0 ? 'tonight' : 'last night'}: mating now may bring the meal up.`,
+      );
+    }
+    if (each.quarantine) ask('quarantine', `${each.name} is in quarantine.`);
+    const block = each.visit || each.visitor ? undefined : feedingBlock(each, facts);
+    if (block) ask('hold', `${each.name}: ${block}.`);
+  }
+  return { refusals: [], doubts, notes: [] };
+}
+
+function daysSinceMeal(animal: Animal, { facts }: Picture): number | undefined {
+  const meal = animal.offers.findLast(({ outcome }) => outcome === 'ate');
+  return meal && daysBetween(facts.nightOf(meal.at), facts.night);
+}

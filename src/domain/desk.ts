@@ -1,0 +1,122 @@
+import type { LabelCode } from './core/code.ts';
+import type { AnimalId, EventId, RackId, TubId } from './core/ids.ts';
+import type { Refusal, Result } from './core/result.ts';
+import type { Doubt } from './assess/doubt.ts';
+import type { NewAnimal } from './commands/new-animals.ts';
+import type { NewRack } from './commands/new-rack.ts';
+import type { Draft } from './events/event.ts';
+import type { AnimalView } from './views/animal-view.ts';
+import type { CaptureView, Found } from './views/capture-view.ts';
+import type { Hit } from './views/find-view.ts';
+import type { LabelsView } from './views/labels-view.ts';
+import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
+import type { TonightView } from './views/tonight-view.ts';
+
+// The desk is where records are kept and tonight is worked out, away from the page. The page asks
+// it for views and gives it commands; both sides and the tests share these words.
+
+export type CollectionName = 'own' | 'demo';
+
+export interface DeskStatus {
+  readonly collection: CollectionName;
+  readonly records: number;
+  readonly animals: number;
+  readonly tubs: number;
+  /** False while old records are still being read. */
+  readonly isWhole: boolean;
+  /** Records of a newer version, kept but not understood. */
+  readonly unreadable: number;
+  /** Milliseconds since 1970. */
+  readonly lastBackupMs?: number | undefined;
+  readonly backupDue: boolean;
+  /** Nothing outlives this window: the browser refused storage. */
+  readonly inMemoryOnly: boolean;
+  readonly initials?: string | undefined;
+}
+
+/** What a screen can watch: what it says when asked, and what it gets, now and after each change. */
+export interface Views {
+  readonly status: { readonly ask: null; readonly view: DeskStatus };
+  readonly tonight: { readonly ask: null; readonly view: TonightView };
+  readonly code: { readonly ask: LabelCode; readonly view: Found };
+  readonly tub: { readonly ask: TubId; readonly view: CaptureView };
+  readonly snake: { readonly ask: AnimalId; readonly view: CaptureView | undefined };
+  readonly racks: { readonly ask: null; readonly view: RacksView };
+  readonly rack: { readonly ask: RackId; readonly view: RackView | undefined };
+  readonly meals: { readonly ask: RackId; readonly view: readonly RowMeal[] };
+  readonly animal: { readonly ask: AnimalId; readonly view: AnimalView | undefined };
+  readonly find: { readonly ask: string; readonly view: readonly Hit[] };
+  readonly labels: { readonly ask: null; readonly view: LabelsView };
+}
+
+/** What became of something to be written down. */
+export type Recorded =
+  | { readonly kind: 'done'; readonly ids: readonly EventId[]; readonly notes: readonly string[] }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
+  /** Not written yet: ask, and send it again with these codes accepted. */
+  | { readonly kind: 'asked'; readonly doubts: readonly Doubt[] };
+
+export interface RestorePreview {
+  readonly made: string;
+  readonly records: number;
+  readonly fresh: number;
+  readonly known: number;
+  /** Kept as they are, not understood by this version; the first few reasons. */
+  readonly unreadable: number;
+  readonly reasons: readonly string[];
+  readonly animals: number;
+}
+
+export interface Commands {
+  /** Opens a collection, or begins an empty one. */
+  readonly open: { readonly ask: CollectionName; readonly answer: DeskStatus };
+  readonly record: {
+    readonly ask: {
+      readonly drafts: readonly Draft[];
+      /** Codes of doubts the keeper has answered with yes. */
+      readonly accepted?: readonly string[] | undefined;
+      /** The tub it is made at; its position is copied into the record. */
+      readonly tub?: TubId | undefined;
+    };
+    readonly answer: Recorded;
+  };
+  readonly strike: {
+    readonly ask: { readonly ids: readonly EventId[]; readonly reason: string };
+    readonly answer: Recorded;
+  };
+  readonly makeRack: { readonly ask: NewRack; readonly answer: Result<RackId> };
+  readonly addAnimals: {
+    readonly ask: readonly NewAnimal[];
+    readonly answer: Result<readonly AnimalId[]>;
+  };
+  /** Gives an animal a card to be printed; the same one if it has one. */
+  readonly giveCard: { readonly ask: readonly AnimalId[]; readonly answer: Recorded };
+  readonly backUp: {
+    readonly ask: null;
+    readonly answer: { readonly fileName: string; readonly text: string };
+  };
+  readonly backedUp: { readonly ask: null; readonly answer: null };
+  /** Looks into a backup and says what is new in it. Changes nothing. */
+  readonly lookInto: { readonly ask: Blob; readonly answer: Result<RestorePreview> };
+  /** Adds what the last look found. */
+  readonly takeIn: { readonly ask: null; readonly answer: Result<number> };
+  readonly setInitials: { readonly ask: string; readonly answer: null };
+  readonly eraseDemo: { readonly ask: null; readonly answer: null };
+  /** The page came back to the front: time may have passed. */
+  readonly wake: { readonly ask: null; readonly answer: null };
+}
+
+/** What the screens need from outside. `src/app` makes it from a worker. */
+export interface Desk {
+  /** Calls back at once and after each change, until the returned function is called. */
+  watch<Kind extends keyof Views>(
+    kind: Kind,
+    ask: Views[Kind]['ask'],
+    show: (view: Views[Kind]['view']) => void,
+  ): () => void;
+  /** Errors: rejects with a Fault's message and remedy where the device let us down. */
+  tell<Kind extends keyof Commands>(
+    kind: Kind,
+    ask: Commands[Kind]['ask'],
+  ): Promise<Commands[Kind]['answer']>;
+}

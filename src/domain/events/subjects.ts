@@ -1,0 +1,43 @@
+import type { LabelCode } from '../core/code.ts';
+import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
+import type { RackEvent } from './event.ts';
+
+export type LabelKey = `l-${LabelCode}`;
+export const labelKey = (code: LabelCode): LabelKey => `l-${code}`;
+
+/** Whoever or whatever a record is about. Each subject is folded from its own records alone. */
+export type SubjectId = AnimalId | TubId | RackId | RoomId | LabelKey;
+
+/**
+ * The subjects an event changes, so that the cost of a new event follows them and not the log.
+ *
+ * A correction has none of its own: it changes those of the event it names.
+ */
+export function subjectsOf(event: RackEvent): readonly SubjectId[] {
+  switch (event.type) {
+    case 'room-made':
+      return [event.room];
+    case 'rack-made':
+    case 'rack-removed':
+      return [event.rack];
+    case 'tub-made':
+      return [event.tub, labelKey(event.code)];
+    case 'tub-moved':
+    case 'tub-removed':
+    case 'tub-cleaned':
+    case 'water-seen':
+      return [event.tub];
+    case 'label-printed':
+      return event.codes.map(labelKey);
+    case 'label-assigned':
+      return [labelKey(event.code)];
+    case 'introduced':
+    case 'pair-seen':
+    case 'taken-out':
+      return [event.male, event.female];
+    case 'struck':
+      return [];
+    default:
+      return [event.animal];
+  }
+}

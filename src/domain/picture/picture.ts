@@ -1,0 +1,180 @@
+import { roomNight, momentOf, type Clock, type Day, type Moment } from '../core/calendar.ts';
+import type { LabelCode } from '../core/code.ts';
+import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
+import { labelKey, type SubjectId } from '../events/subjects.ts';
+import { defaultProtocol, type Protocol } from '../protocol/values.ts';
+import { tasksFor } from '../rules/all.ts';
+import type { RoomFacts, Task } from '../rules/rule.ts';
+import type { Animal } from '../state/animal.ts';
+import type { Ledger } from '../state/ledger.ts';
+import type { Label, Rack, Room, Tub } from '../state/place.ts';
+import { inRackOrder, positionText, walkIndex } from './walk.ts';
+
+/** The collection as it stands, what is to be done tonight, and ways to look things up. */
+export interface Picture {
+  readonly ledger: Ledger;
+  readonly facts: RoomFacts;
+  animal(id: AnimalId): Animal | undefined;
+  tub(id: TubId): Tub | undefined;
+  rack(id: RackId): Rack | undefined;
+  room(id: RoomId): Room | undefined;
+  label(code: LabelCode): Label | undefined;
+  /** Every animal that has not left. */
+  living(): readonly Animal[];
+  animals(): readonly Animal[];
+  /** Whoever is in a tub now: its owner first, then a visitor. A male on a visit is not at home. */
+  inTub(id: TubId): readonly Animal[];
+  /** Whose tub it is, whoever is in it now. */
+  ownersOf(id: TubId): readonly Animal[];
+  whereIs(animal: Animal): TubId | undefined;
+  position(id: TubId | undefined): string | undefined;
+  /** All tubs in the keeper's walking order. */
+  walk(): readonly Tub[];
+  tasks(id: AnimalId): readonly Task[];
+  /** Takes in what changed, or a new time; only animals touched by it are looked at again. */
+  update(touched: Iterable<SubjectId>, clock: Clock): void;
+}
+
+const isKind = (prefix: string) => (id: SubjectId) => id.startsWith(prefix);
+const isPlace = (id: SubjectId) =>
+  id.startsWith('k-') || id.startsWith('t-') || id.startsWith('r-');
+
+const whereIs = (animal: Animal): TubId | undefined => animal.visit?.tub ?? animal.tub;
+
+function put(
+  index: Map<TubId, Set<AnimalId>>,
+  from: TubId | undefined,
+  to: TubId | undefined,
+  id: AnimalId,
+): void {
+  if (from === to) return;
+  if (from !== undefined) index.get(from)?.delete(id);
+  if (to !== undefined) index.set(to, (index.get(to) ?? new Set()).add(id));
+}
+
+/** The picture over a ledger. Reads nothing but the ledger, the protocol and the clock it is given. */
+export function createPicture(
+  ledger: Ledger,
+  clock: Clock,
+  protocol: Protocol = defaultProtocol,
+): Picture {
+  const nightOf = (moment: Moment): Day => roomNight(moment, protocol.rolloverHour);
+  const get = <Found>(id: SubjectId) => ledger.subjects.get(id) as Found | undefined;
+  const animal = (id: AnimalId) => get<Animal>(id);
+  const tub = (id: TubId) => get<Tub>(id);
+
+  const residents = new Map<TubId, Set<AnimalId>>();
+  const present = new Map<TubId, Set<AnimalId>>();
+  const placed = new Map<AnimalId, { home: TubId | undefined; now: TubId | undefined }>();
+  const tasks = new Map<AnimalId, readonly Task[]>();
+  let walked: readonly Tub[] | undefined;
+  let facts = factsAt(clock);
+
+  function factsAt(time: Clock): RoomFacts {
+    return {
+      protocol,
+      night: nightOf(momentOf(time)),
+      nowMs: time.ms,
+      nightOf,
+      nameOf: (id) => animal(id)?.name || 'another snake',
+      positionOf: (each) => position(whereIs(each)) ?? 'no tub',
+    };
+  }
+
+  function position(id: TubId | undefined): string | undefined {
+    const found = id === undefined ? undefined : tub(id);
+    const rack = found?.rack === undefined ? undefined : get<Rack>(found.rack);
+    return found && rack && !found.removed ? positionText(found, rack) : undefined;
+  }
+
+  function place(id: AnimalId): void {
+    const each = animal(id);
+    const before = placed.get(id);
+    const home = each?.tub;
+    const now = each && whereIs(each);
+    put(residents, before?.home, home, id);
+    put(present, before?.now, now, id);
+    placed.set(id, { home, now });
+  }
+
+  function look(id: AnimalId): void {
+    const each = animal(id);
+    const asked = each ? tasksFor(each, facts) : [];
+    if (asked.length > 0) tasks.set(id, asked);
+    else tasks.delete(id);
+  }
+
+  const animalIds = () => [...ledger.subjects.keys()].filter(isKind('a-')) as AnimalId[];
+
+  function update(touched: Iterable<SubjectId>, time: Clock): void {
+    const before = facts;
+    facts = factsAt(time);
+    const changed = [...touched];
+    if (changed.some(isPlace)) walked = undefined;
+    const ids = changed.filter(isKind('a-')) as AnimalId[];
+    for (const id of ids) place(id);
+    // A new hour may open a task anywhere; within it only what was touched can change.
+    const isNewHour = Math.floor(before.nowMs / 3_600_000) !== Math.floor(time.ms / 3_600_000);
+    for (const id of isNewHour ? animalIds() : withPartners(ids)) look(id);
+  }
+
+  /** A pair's sentences name each other. */
+  function withPartners(ids: readonly AnimalId[]): Set<AnimalId> {
+    const partners = ids.flatMap((id) => {
+      const each = animal(id);
+      return [each?.visit?.with, each?.visitor?.with].filter((other) => other !== undefined);
+    });
+    return new Set([...ids, ...partners]);
+  }
+
+  const listed = (index: Map<TubId, Set<AnimalId>>, id: TubId): readonly Animal[] =>
+    [...(index.get(id) ?? [])]
+      .toSorted()
+      .map((each) => animal(each))
+      .filter((each) => each !== undefined);
+
+  const first = animalIds();
+  for (const id of first) place(id);
+  for (const id of first) look(id);
+
+  return {
+    ledger,
+    get facts() {
+      return facts;
+    },
+    animal,
+    tub,
+    rack: (id) => get<Rack>(id),
+    room: (id) => get<Room>(id),
+    label: (code) => get<Label>(labelKey(code)),
+    animals: () =>
+      animalIds()
+        .map((id) => animal(id))
+        .filter((each) => each !== undefined),
+    living: () =>
+      animalIds()
+        .map((id) => animal(id))
+        .filter((each): each is Animal => each !== undefined && !each.gone),
+    inTub: (id) =>
+      listed(present, id).toSorted((a, b) => Number(a.tub !== id) - Number(b.tub !== id)),
+    ownersOf: (id) => listed(residents, id),
+    whereIs,
+    position,
+    walk: () => (walked ??= walkAll()),
+    tasks: (id) => tasks.get(id) ?? [],
+    update,
+  };
+
+  function walkAll(): readonly Tub[] {
+    const standing = [...ledger.subjects.values()].flatMap((subject) => {
+      if (!('kind' in subject) || subject.kind !== 'tub' || subject.removed) return [];
+      const rack = subject.rack === undefined ? undefined : get<Rack>(subject.rack);
+      if (!rack || rack.removed) return [];
+      const room = rack.room === undefined ? undefined : get<Room>(rack.room);
+      return [{ tub: subject, rack, room }];
+    });
+    return standing
+      .toSorted((a, b) => inRackOrder(a, b) || walkIndex(a.tub, a.rack) - walkIndex(b.tub, b.rack))
+      .map((each) => each.tub);
+  }
+}

@@ -1,0 +1,41 @@
+import { addDays, daysBetween, type Day } from '../core/calendar.ts';
+import type { Animal } from '../state/animal.ts';
+import { agoWords } from './dates.ts';
+import type { RoomFacts } from './rule.ts';
+
+/** Until when a regurgitation holds feeding back; undefined when no hold is on. */
+export function holdUntil(animal: Animal, room: RoomFacts): Day | undefined {
+  const last = animal.regurgitations.at(-1);
+  if (!last) return undefined;
+  const until = addDays(room.nightOf(last), room.protocol.regurgitationHoldDays);
+  return daysBetween(room.night, until) > 0 ? until : undefined;
+}
+
+/** Whether the next meal is the first since a regurgitation. */
+export function isFirstSinceRegurgitation(animal: Animal, room: RoomFacts): boolean {
+  const last = animal.regurgitations.at(-1);
+  if (!last) return false;
+  const since = room.nightOf(last);
+  return !animal.offers.some(
+    ({ at, outcome }) => outcome === 'ate' && daysBetween(since, room.nightOf(at)) > 0,
+  );
+}
+
+/**
+ * Why an animal is not fed tonight, in words for the screen; undefined when nothing stands against.
+ *
+ * Sources: regurgitation, inBlue, pairing.
+ */
+export function feedingBlock(animal: Animal, room: RoomFacts): string | undefined {
+  const until = holdUntil(animal, room);
+  if (until) return `brought up a meal, rest until ${until}`;
+  if (animal.visit) return `on a visit with ${room.nameOf(animal.visit.with)}`;
+  if (animal.visitor) return `${room.nameOf(animal.visitor.with)} is in with her`;
+  if (animal.opaqueAt) {
+    const since = room.nightOf(animal.opaqueAt);
+    if (daysBetween(since, room.night) < room.protocol.blueHoldDays) {
+      return `in blue, seen ${agoWords(since, room.night)}`;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,28 @@
+import { addDays, daysBetween } from '../core/calendar.ts';
+import { agoWords, days } from './dates.ts';
+import type { Rule } from './rule.ts';
+
+export const maleOut: Rule = {
+  id: 'P1',
+  says: 'A male goes home after his stay: to drink, rest and eat.',
+  source: 'maleStay',
+  check(animal, room) {
+    if (!animal.visit) return undefined;
+    const since = room.nightOf(animal.visit.since);
+    const stayed = daysBetween(since, room.night);
+    if (stayed < room.protocol.maleStayDays) return undefined;
+    const host = room.nameOf(animal.visit.with);
+    return {
+      act: 'take-out',
+      asks: `Take ${animal.name || 'him'} out of ${host}’s tub`,
+      due: addDays(since, room.protocol.maleStayDays),
+      state: stayed >= room.protocol.maleForgottenDays ? 'overdue' : 'due',
+      alarm: false,
+      because: [
+        `In with ${host} since ${agoWords(since, room.night)}, ${days(stayed)}.`,
+        `Your plan is a stay of ${days(room.protocol.maleStayDays)}.`,
+      ],
+      records: [],
+    };
+  },
+};

@@ -1,0 +1,55 @@
+import type { Day, Moment } from '../core/calendar.ts';
+import type { AnimalId, EventId } from '../core/ids.ts';
+import type { Prey } from '../events/feeding.ts';
+import type { Protocol } from '../protocol/values.ts';
+import type { SourceId } from '../sources.ts';
+import type { Animal } from '../state/animal.ts';
+
+export type RuleId = 'F1' | 'F2' | 'P1' | 'W1' | 'H1' | 'H2';
+
+/** What the keeper can do about it at the tub: the capture screen offers this first. */
+export type Act = 'feed' | 'settle' | 'take-out' | 'weigh' | 'look';
+
+/** What a rule may look at besides the animal itself. */
+export interface RoomFacts {
+  readonly protocol: Protocol;
+  /** Tonight's room night. */
+  readonly night: Day;
+  readonly nowMs: number;
+  readonly nightOf: (moment: Moment) => Day;
+  /** A name to use in a sentence. */
+  readonly nameOf: (id: AnimalId) => string;
+  /** `B4-2`, or words when it stands nowhere. */
+  readonly positionOf: (animal: Animal) => string;
+}
+
+/** Something to do. Derived, never typed: it clears when the right record is made. */
+export interface Task {
+  readonly rule: RuleId;
+  readonly animal: AnimalId;
+  readonly act: Act;
+  /** What is asked for, in a few words: "Feed 1 small rat, 65 g". */
+  readonly asks: string;
+  readonly meal?: Prey | undefined;
+  /** The offer to settle. */
+  readonly offer?: EventId | undefined;
+  readonly due: Day;
+  readonly state: 'due' | 'overdue';
+  /** An alarm stands at the top of the list, out of rack order. */
+  readonly alarm: boolean;
+  /** Why it must not be done tonight. */
+  readonly blocked?: string | undefined;
+  /** The facts it rests on, one sentence each. */
+  readonly because: readonly string[];
+  readonly records: readonly EventId[];
+}
+
+/** A rule is a value: what it says, where that comes from, and when it asks for something. */
+export interface Rule {
+  /** Stable for ever: shown on screen, written in tests and in records, never reused. */
+  readonly id: RuleId;
+  readonly says: string;
+  readonly source: SourceId;
+  /** The task, or undefined where the rule asks for nothing. Animals that left are not asked about. */
+  readonly check: (animal: Animal, room: RoomFacts) => Omit<Task, 'rule' | 'animal'> | undefined;
+}

@@ -1,0 +1,169 @@
+import type { EventId } from '../core/ids.ts';
+import type { RackEvent } from '../events/event.ts';
+import { subjectsOf, type SubjectId } from '../events/subjects.ts';
+import { applyTo, type Subject } from './fold-subject.ts';
+import { createCorrections, entryOf, inTime, type Entry } from './standing.ts';
+
+/** A subject as saved for a fast start: its state, and the last record that is in it. */
+export interface SavedSubject {
+  readonly id: SubjectId;
+  readonly state: Subject;
+  readonly last: Entry;
+}
+
+/** All subjects, kept up to date with a log that may arrive in any order and more than once. */
+export interface Ledger {
+  /** Takes new events in; returns the subjects that changed. Known events change nothing. */
+  add(events: Iterable<RackEvent>): ReadonlySet<SubjectId>;
+  /** Starts from saved subjects; `fill` must follow with the whole log. */
+  restore(saved: Iterable<SavedSubject>): void;
+  /** The whole log behind the saved subjects; returns the subjects that had to be folded again. */
+  fill(events: Iterable<RackEvent>): ReadonlySet<SubjectId>;
+  save(): SavedSubject[];
+  /** False between `restore` and `fill`, while history is still on its way. */
+  readonly hasHistory: boolean;
+  has(id: EventId): boolean;
+  event(id: EventId): RackEvent | undefined;
+  stands(id: EventId): boolean;
+  /** Why an event was struck out, where it was. */
+  reasonStruck(id: EventId): string | undefined;
+  readonly size: number;
+  events(): IterableIterator<RackEvent>;
+  /** Every record of a subject, oldest first, struck ones too. */
+  history(id: SubjectId): readonly RackEvent[];
+  readonly subjects: ReadonlyMap<SubjectId, Subject>;
+}
+
+interface Stream {
+  entries: Entry[];
+  last: Entry | undefined;
+}
+
+/**
+ * An empty ledger.
+ *
+ * The same set of events gives the same subjects in whatever order, split or repetition they are
+ * added. An event that comes last in time is folded in; any other has its subject folded anew from
+ * that subject's own records, so the cost never follows the log.
+ */
+export function createLedger(): Ledger {
+  const known = new Map<EventId, Entry>();
+  const streams = new Map<SubjectId, Stream>();
+  const subjects = new Map<SubjectId, Subject>();
+  let corrections = createCorrections();
+  let hasHistory = true;
+  let arrivedSinceSave: RackEvent[] = [];
+
+  function streamOf(id: SubjectId): Stream {
+    const stream = streams.get(id) ?? { entries: [], last: undefined };
+    streams.set(id, stream);
+    return stream;
+  }
+
+  function refold(id: SubjectId): void {
+    const stream = streamOf(id);
+    stream.entries.sort(inTime);
+    stream.last = stream.entries.at(-1);
+    let state: Subject | undefined;
+    for (const { event } of stream.entries) {
+      if (corrections.stands(event.id)) state = applyTo(id, state, event);
+    }
+    if (state) subjects.set(id, state);
+    else subjects.delete(id);
+  }
+
+  /** Takes one event in; subjects that cannot be moved forward by it alone go into `stale`. */
+  function take(event: RackEvent, touched: Set<SubjectId>, stale: Set<SubjectId>): void {
+    if (known.has(event.id)) return;
+    const entry = entryOf(event);
+    known.set(event.id, entry);
+    corrections.note(event);
+    for (const id of correctedBy(event)) stale.add(id);
+    const stands = corrections.stands(event.id);
+    for (const id of subjectsOf(event)) {
+      const stream = streamOf(id);
+      stream.entries.push(entry);
+      touched.add(id);
+      if (stale.has(id)) continue;
+      if (stream.last && inTime(stream.last, entry) > 0) {
+        stale.add(id);
+      } else {
+        stream.last = entry;
+        if (stands) subjects.set(id, applyTo(id, subjects.get(id), event));
+      }
+    }
+  }
+
+  return {
+    add(events) {
+      const touched = new Set<SubjectId>();
+      const stale = new Set<SubjectId>();
+      for (const event of events) {
+        if (!hasHistory) arrivedSinceSave.push(event);
+        take(event, touched, stale);
+      }
+      // Without its history a subject cannot be folded anew; `fill` will do it.
+      if (hasHistory) for (const id of stale) refold(id);
+      for (const id of stale) touched.add(id);
+      return touched;
+    },
+
+    restore(saved) {
+      for (const { id, state, last } of saved) {
+        subjects.set(id, state);
+        streams.set(id, { entries: [], last });
+      }
+      hasHistory = false;
+    },
+
+    fill(events) {
+      const late = arrivedSinceSave;
+      arrivedSinceSave = [];
+      known.clear();
+      corrections = createCorrections();
+      for (const stream of streams.values()) stream.entries = [];
+      for (const event of [...events, ...late]) {
+        if (known.has(event.id)) continue;
+        const entry = entryOf(event);
+        known.set(event.id, entry);
+        corrections.note(event);
+        for (const id of subjectsOf(event)) streamOf(id).entries.push(entry);
+      }
+      for (const stream of streams.values()) stream.entries.sort(inTime);
+      hasHistory = true;
+      const again = new Set(late.flatMap((event) => [...subjectsOf(event), ...correctedBy(event)]));
+      for (const [id] of streams) if (!subjects.has(id)) again.add(id);
+      for (const id of again) refold(id);
+      return again;
+    },
+
+    save: () =>
+      [...subjects].flatMap(([id, state]) => {
+        const last = streams.get(id)?.last;
+        return last ? [{ id, state, last }] : [];
+      }),
+
+    get hasHistory() {
+      return hasHistory;
+    },
+    has: (id) => known.has(id),
+    event: (id) => known.get(id)?.event,
+    stands: (id) => corrections.stands(id),
+    reasonStruck: (id) => corrections.reasonStruck(id),
+    get size() {
+      return known.size;
+    },
+    *events() {
+      for (const { event } of known.values()) yield event;
+    },
+    history: (id) => (streams.get(id)?.entries ?? []).toSorted(inTime).map(({ event }) => event),
+    subjects,
+  };
+
+  /** The subjects of what an event corrects, and of what that stood in for in turn. */
+  function correctedBy(event: RackEvent): readonly SubjectId[] {
+    const target = event.type === 'struck' ? event.target : event.replaces?.id;
+    const corrected = target === undefined ? undefined : known.get(target)?.event;
+    return corrected ? [...subjectsOf(corrected), ...correctedBy(corrected)] : [];
+  }
+}

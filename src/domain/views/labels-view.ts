@@ -1,0 +1,64 @@
+import type { LabelCode } from '../core/code.ts';
+import type { AnimalId, RackId } from '../core/ids.ts';
+import type { Picture } from '../picture/picture.ts';
+
+/** Whatever can have a label printed, in walking order. */
+export interface Labelled {
+  readonly code: LabelCode;
+  readonly kind: 'tub' | 'animal';
+  readonly position?: string | undefined;
+  readonly rack?: RackId | undefined;
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly wasPrinted: boolean;
+}
+
+export interface LabelsView {
+  readonly racks: readonly { readonly id: RackId; readonly name: string }[];
+  readonly labelled: readonly Labelled[];
+  /** Living animals without a card code. */
+  readonly cardless: readonly AnimalId[];
+}
+
+export function labelsView(picture: Picture): LabelsView {
+  const racks = new Map<RackId, string>();
+  const tubs = picture.walk().flatMap((tub): Labelled[] => {
+    const rack = tub.rack === undefined ? undefined : picture.rack(tub.rack);
+    if (!rack || tub.code === undefined) return [];
+    racks.set(rack.id, rack.name);
+    const room = rack.room === undefined ? undefined : picture.room(rack.room);
+    return [
+      {
+        code: tub.code,
+        kind: 'tub',
+        position: picture.position(tub.id),
+        rack: rack.id,
+        title: picture.position(tub.id) ?? '',
+        lines: room ? [room.name] : [],
+        wasPrinted: picture.label(tub.code)?.printedAt !== undefined,
+      },
+    ];
+  });
+  const cards: Labelled[] = [];
+  const carded = new Set<AnimalId>();
+  for (const subject of picture.ledger.subjects.values()) {
+    if (!('kind' in subject) || subject.kind !== 'label' || subject.to?.kind !== 'animal') continue;
+    const animal = picture.animal(subject.to.animal);
+    if (!animal || animal.gone) continue;
+    carded.add(animal.id);
+    const sex = animal.sex === 'unknown' ? [] : [animal.sex];
+    const hatched = animal.hatchedDay ? [`hatched ${animal.hatchedDay}`] : [];
+    cards.push({
+      code: subject.code,
+      kind: 'animal',
+      title: animal.name || 'Unnamed',
+      lines: [[...sex, ...hatched].join(' · '), animal.traits ?? ''].filter((line) => line !== ''),
+      wasPrinted: subject.printedAt !== undefined,
+    });
+  }
+  return {
+    racks: [...racks].map(([id, name]) => ({ id, name })),
+    labelled: [...tubs, ...cards],
+    cardless: picture.living().flatMap(({ id }) => (carded.has(id) ? [] : [id])),
+  };
+}

@@ -1,0 +1,126 @@
+import type { Day } from '../core/calendar.ts';
+import type { LabelCode } from '../core/code.ts';
+import type { AnimalId, RackId, TubId } from '../core/ids.ts';
+import type { Picture } from '../picture/picture.ts';
+import { ruleById } from '../rules/all.ts';
+import type { Act, RuleId, Task } from '../rules/rule.ts';
+import { sources } from '../sources.ts';
+import type { Animal } from '../state/animal.ts';
+
+/** One thing to do, ready to show. */
+export interface Chore {
+  readonly rule: RuleId;
+  readonly animal: AnimalId;
+  readonly act: Act;
+  readonly asks: string;
+  readonly state: Task['state'];
+  readonly blocked?: string | undefined;
+  readonly because: readonly string[];
+  /** What the rule says, and where that comes from. */
+  readonly says: string;
+  readonly source: string;
+}
+
+/** All that is asked at one tub, in one line of the list. */
+export interface Stop {
+  readonly tub?: TubId | undefined;
+  readonly code?: LabelCode | undefined;
+  readonly position: string;
+  readonly rack?: RackId | undefined;
+  readonly rackName: string;
+  readonly animal: AnimalId;
+  readonly name: string;
+  readonly sex: Animal['sex'];
+  readonly chores: readonly Chore[];
+}
+
+export interface TonightView {
+  readonly night: Day;
+  /** At most five, out of rack order. */
+  readonly alarms: readonly Chore[];
+  /** In the keeper's walking order; those standing nowhere last. */
+  readonly stops: readonly Stop[];
+  /** Stops with nothing but blocked chores: not to be done tonight, and why. */
+  readonly waiting: readonly Stop[];
+  readonly counts: Readonly<Record<Act, number>>;
+  readonly animals: number;
+}
+
+const MOST_ALARMS = 5;
+
+export function choreOf(task: Task): Chore {
+  const { rule, animal, act, asks, state, blocked, because } = task;
+  const about = ruleById(rule);
+  return {
+    rule,
+    animal,
+    act,
+    asks,
+    state,
+    blocked,
+    because,
+    says: about?.says ?? '',
+    source: about ? sources[about.source].cite : '',
+  };
+}
+
+export function tonightView(picture: Picture): TonightView {
+  const { facts } = picture;
+  const animals = picture.animals();
+  const asked = animals.flatMap((animal) => picture.tasks(animal.id));
+  const alarms = asked
+    .filter(({ alarm }) => alarm)
+    .slice(0, MOST_ALARMS)
+    .map(choreOf);
+
+  const counts: Record<Act, number> = { feed: 0, settle: 0, 'take-out': 0, weigh: 0, look: 0 };
+  const stops: Stop[] = [];
+  const waiting: Stop[] = [];
+  for (const animal of inWalkingOrder(animals, picture)) {
+    const chores = picture.tasks(animal.id).filter(({ alarm }) => !alarm);
+    if (chores.length === 0) continue;
+    const open = chores.filter(({ blocked }) => blocked === undefined);
+    for (const { act } of open) counts[act] += 1;
+    const stop = stopOf(animal, chores, picture);
+    if (open.length > 0) stops.push(stop);
+    else waiting.push(stop);
+  }
+  return {
+    night: facts.night,
+    alarms,
+    stops,
+    waiting,
+    counts,
+    animals: animals.filter(({ gone }) => !gone).length,
+  };
+}
+
+function stopOf(animal: Animal, chores: readonly Task[], picture: Picture): Stop {
+  const tubId = picture.whereIs(animal);
+  const tub = tubId === undefined ? undefined : picture.tub(tubId);
+  const rack = tub?.rack === undefined ? undefined : picture.rack(tub.rack);
+  return {
+    tub: tubId,
+    code: tub?.code,
+    position: picture.position(tubId) ?? '–',
+    rack: rack?.id,
+    rackName: rack?.name ?? 'No tub',
+    animal: animal.id,
+    name: animal.name,
+    sex: animal.sex,
+    chores: chores.map(choreOf),
+  };
+}
+
+/** Animals along the keeper's walk past the tubs they are in now. */
+export function inWalkingOrder(animals: readonly Animal[], picture: Picture): readonly Animal[] {
+  const place = new Map(picture.walk().map((tub, index) => [tub.id, index]));
+  const placeOf = (animal: Animal): number => {
+    const tub = picture.whereIs(animal);
+    return (tub === undefined ? undefined : place.get(tub)) ?? Number.MAX_SAFE_INTEGER;
+  };
+  return animals
+    .map((animal) => ({ animal, at: placeOf(animal) }))
+    .toSorted((a, b) => a.at - b.at || (a.animal.id < b.animal.id ? -1 : 1))
+    .map(({ animal }) => animal);
+}

@@ -1,0 +1,126 @@
+import { assertNever } from '../core/fault.ts';
+import { showGrams } from '../core/units.ts';
+import type { AnimalId } from '../core/ids.ts';
+import type { RackEvent } from '../events/event.ts';
+import { showPrey } from '../protocol/planned-meal.ts';
+
+export const outcomeWords = {
+  ate: 'ate',
+  refused: 'refused',
+  left: 'left overnight',
+  partly: 'ate part of',
+} as const;
+
+/** A record in a few words, as its line in a history. `nameOf` names the other snake of a pair. */
+export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): string {
+  switch (event.type) {
+    case 'meal-offered':
+      return event.outcome === 'left'
+        ? `${showPrey(event.prey)} left overnight`
+        : `${outcomeWords[event.outcome]} ${showPrey(event.prey)}`;
+    case 'meal-settled':
+      return event.outcome === 'ate'
+        ? 'the meal left was eaten'
+        : event.outcome === 'partly'
+          ? 'the meal left was eaten in part'
+          : 'the meal left was refused';
+    case 'regurgitated':
+      return 'brought up its meal';
+    case 'weighed':
+      return `weighed ${showGrams(event.massG)}${event.doubt ? ' (doubted)' : ''}`;
+    case 'opaque-seen':
+      return 'in blue';
+    case 'shed':
+      return `shed ${event.quality}${event.preLay ? ', pre-lay' : ''}`;
+    case 'faeces-seen':
+      return event.what === 'abnormal' ? 'abnormal faeces' : `${event.what} seen`;
+    case 'condition-judged':
+      return `condition ${event.score} of 5`;
+    case 'measured':
+      return `${event.lengthCm} cm long`;
+    case 'introduced':
+      return `${nameOf(event.male)} in with ${nameOf(event.female)}`;
+    case 'pair-seen':
+      return `${event.seen}: ${nameOf(event.male)} and ${nameOf(event.female)}`;
+    case 'taken-out':
+      return `${nameOf(event.male)} taken out from ${nameOf(event.female)}`;
+    case 'follicles-scanned':
+      return scanWords(event.found);
+    case 'sign-seen':
+      return `sign: ${event.sign}`;
+    case 'ovulated':
+      return `ovulation, ${event.sure}`;
+    case 'nothing-yet':
+      return `looked for ${event.lookedFor}: nothing yet`;
+    case 'arrived':
+      return `arrived as ${event.name}`;
+    case 'identified':
+      return identifiedWords(event);
+    case 'parents-stated':
+      return 'parents stated';
+    case 'moved':
+      return `moved${event.place ? ` to ${event.place}` : ''}`;
+    case 'quarantine-started':
+      return event.until ? `quarantine until ${event.until}` : 'quarantine started';
+    case 'quarantine-ended':
+      return 'quarantine ended';
+    case 'health-noted':
+      return `${['', 'slight', 'clear', 'grave'][event.severity] ?? ''} sign: ${event.system}`;
+    case 'treated':
+      return `treatment as prescribed by ${event.prescribedBy}`;
+    case 'tested':
+      return `tested for ${event.what}${event.result ? `: ${event.result}` : ''}`;
+    case 'held-back':
+      return 'held back';
+    case 'left':
+      return event.how;
+    case 'came-back':
+      return 'came back';
+    case 'noted':
+      return event.text;
+    case 'passed-over':
+      return `passed over: ${event.reason}`;
+    case 'tub-cleaned':
+      return `${event.how} clean`;
+    case 'water-seen':
+      return `water ${event.state}`;
+    case 'struck':
+      return `struck out: ${event.reason}`;
+    case 'room-made':
+      return `room ${event.name}`;
+    case 'rack-made':
+      return `rack ${event.name}`;
+    case 'rack-removed':
+      return 'rack removed';
+    case 'tub-made':
+      return 'tub made';
+    case 'tub-moved':
+      return 'tub moved';
+    case 'tub-removed':
+      return 'tub removed';
+    case 'label-printed':
+      return `${event.codes.length} labels printed`;
+    case 'label-assigned':
+      return 'label assigned';
+    default:
+      return assertNever(event);
+  }
+}
+
+function scanWords(found: Extract<RackEvent, { type: 'follicles-scanned' }>['found']): string {
+  if (found.method === 'palpation') return `felt: ${found.felt}`;
+  return found.largestMm
+    ? `scan: largest ${found.largestMm[0]} × ${found.largestMm[1]} mm`
+    : 'scan: none seen';
+}
+
+function identifiedWords({
+  name,
+  sex,
+  traits,
+}: Extract<RackEvent, { type: 'identified' }>): string {
+  const facts = [name && `named ${name}`, sex && `sex: ${sex}`, traits].filter(
+    (fact) => fact !== undefined,
+  );
+  return facts.length > 0 ? facts.join(', ') : 'identified';
+}

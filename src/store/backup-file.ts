@@ -1,0 +1,141 @@
+import * as z from 'zod/mini';
+import { refuse, ok, type Result } from '../domain/core/result.ts';
+
+const FORMAT = 'nightdrop-log';
+const VERSION = 1;
+
+const Header = z.looseObject({
+  format: z.literal(FORMAT),
+  version: z.int().check(z.gte(1)),
+  collection: z.string().check(z.minLength(1)),
+  made: z.string(),
+  records: z.int().check(z.gte(0)),
+  check: z.string().check(z.regex(/^sha-256:[0-9a-f]{64}$/)),
+});
+type Header = z.infer<typeof Header>;
+
+export interface BackupContents {
+  readonly collection: string;
+  readonly made: string;
+  readonly records: readonly unknown[];
+}
+
+/** The longest first line that is looked at before the rest of a file is read. */
+const HEADER_BYTES = 4_096;
+
+/**
+ * The whole log as a text file, one record a line, that a person can open, read and keep.
+ *
+ * The first line names format, version and collection, counts the records and carries the SHA-256
+ * of all that follows. Sorted by id, so that two backups can be compared line by line.
+ */
+export async function writeBackup(contents: BackupContents): Promise<string> {
+  const lines = contents.records.toSorted(byId).map((record) => JSON.stringify(record));
+  const body = lines.map((line) => `${line}\n`).join('');
+  const header: Header = {
+    format: FORMAT,
+    version: VERSION,
+    collection: contents.collection,
+    made: contents.made,
+    records: lines.length,
+    check: await checkValue(body),
+  };
+  return `${JSON.stringify(header)}\n${body}`;
+}
+
+const idOf = (record: unknown): string => String((record as { id?: unknown }).id);
+const byId = (a: unknown, b: unknown): number => (idOf(a) < idOf(b) ? -1 : 1);
+
+async function checkValue(text: string): Promise<string> {
+  const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
+  const hex = Array.from(new Uint8Array(hash), (byte) => byte.toString(16).padStart(2, '0'));
+  return `sha-256:${hex.join('')}`;
+}
+
+/**
+ * Reads a backup of this or any earlier version. The first line is judged before the rest is read,
+ * so that a wrong file of any size is turned away at once.
+ *
+ * Errors: refuses with what is wrong, and at which line, and what to do; reads nothing in part.
+ */
+export async function readBackup(file: Blob): Promise<Result<BackupContents>> {
+  try {
+    return await readWhole(file);
+  } catch {
+    return refuse(
+      'file-unreadable',
+      'This file could not be read from where it lies. Copy it to this device, then try again.',
+    );
+  }
+}
+
+async function readWhole(file: Blob): Promise<Result<BackupContents>> {
+  if (file.size === 0) return refuse('backup-empty', 'This file is empty. Pick another one.');
+  const head = await file.slice(0, HEADER_BYTES).text();
+  const end = head.indexOf('\n');
+  const header = readHeader(end < 0 ? head : head.slice(0, end));
+  if (!header.ok) return header;
+  if (end < 0) return truncated(0, header.value.records);
+
+  const text = await file.text();
+  const body = text.slice(text.indexOf('\n') + 1);
+  const lines = body.split('\n');
+  const last = lines.pop();
+  if (last !== '' || lines.length < header.value.records) {
+    return truncated(last === '' ? lines.length : lines.length + 1, header.value.records);
+  }
+  if ((await checkValue(body)) !== header.value.check) {
+    return refuse(
+      'backup-changed',
+      'The check value does not fit: this file was changed or damaged after it was made. Nothing was read. Pick another copy.',
+    );
+  }
+  const records: unknown[] = [];
+  for (const [i, line] of lines.entries()) {
+    const record = parse(line);
+    if (record === undefined) {
+      return refuse('backup-damaged', `Line ${i + 2} is not a record. Nothing was read.`);
+    }
+    records.push(record);
+  }
+  const { collection, made } = header.value;
+  return ok({ collection, made, records });
+}
+
+function readHeader(line: string): Result<Header> {
+  const raw = parse(line);
+  const format = z.looseObject({ format: z.literal(FORMAT), version: z.number() }).safeParse(raw);
+  if (!format.success) {
+    return refuse(
+      'backup-foreign',
+      'This is not a Nightdrop backup: line 1 does not say so. Pick a file that ends in .nightdrop.jsonl.',
+    );
+  }
+  if (format.data.version > VERSION) {
+    return refuse(
+      'backup-too-new',
+      `This backup has version ${format.data.version}; this app reads up to ${VERSION}. Update the app, then try again. Nothing was changed.`,
+    );
+  }
+  const header = Header.safeParse(raw);
+  return header.success
+    ? ok(header.data)
+    : refuse(
+        'backup-damaged',
+        `Line 1 is damaged (${header.error.issues[0]?.path.join('.') ?? 'header'}). Nothing was read.`,
+      );
+}
+
+const truncated = (line: number, expected: number): Result<never> =>
+  refuse(
+    'backup-cut',
+    `This file ends early, at line ${line + 1} of ${expected + 1}: it was cut off. Nothing was read. Pick another copy.`,
+  );
+
+function parse(line: string): unknown {
+  try {
+    return JSON.parse(line);
+  } catch {
+    return undefined;
+  }
+}

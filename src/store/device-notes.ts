@@ -1,0 +1,26 @@
+import { createStore, get, setMany, clear } from 'idb-keyval';
+
+/** What this device remembers for itself; never merged, never in a backup. */
+export interface DeviceNotes {
+  readonly device?: string | undefined;
+  /** Names the collection, so that two are never mixed by a restore. */
+  readonly collection?: string | undefined;
+  /** Milliseconds since 1970. */
+  readonly lastBackupMs?: number | undefined;
+  readonly initials?: string | undefined;
+}
+
+export interface NoteShelf {
+  load(): Promise<DeviceNotes>;
+  save(notes: DeviceNotes): Promise<void>;
+  clear(): Promise<void>;
+}
+
+export function createNoteShelf(databaseName: string): NoteShelf {
+  const store = createStore(databaseName, 'notes');
+  return {
+    load: async () => (await get<DeviceNotes>('notes', store)) ?? {},
+    save: (notes) => setMany([['notes', notes]], store),
+    clear: () => clear(store),
+  };
+}

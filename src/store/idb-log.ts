@@ -1,0 +1,149 @@
+import { promisifyRequest, type UseStore } from 'idb-keyval';
+import { Fault } from '../domain/core/fault.ts';
+import type { EventLog } from '../domain/ports.ts';
+import { durableStore } from './durable-store.ts';
+
+/**
+ * Keys of the one object store. Records lie singly in the tail, `['e', position]`, until about
+ * 4,000 of them are packed into a segment, `['s', last position]`: one record a key is right for
+ * writing and six times too slow for reading. `next` is the next free position.
+ */
+const NEXT = 'next';
+const tailFrom = (position: number) => IDBKeyRange.bound(['e', position], ['e', Infinity]);
+const segmentsFrom = (position: number) => IDBKeyRange.bound(['s', position], ['s', Infinity]);
+
+const SEGMENT_SIZE = 4_000;
+/** From here a batch, as from a restore, is written as segments at once. */
+const BATCH_SIZE = 500;
+
+/** The log in IndexedDB, in a database of its own. */
+export function createIdbLog(databaseName: string): EventLog {
+  const use = durableStore(databaseName, 'log');
+
+  return {
+    append: (records) =>
+      saving(`${records.length} records`, () =>
+        inOneTransaction(use, async (store) => {
+          // The number is taken in the transaction that uses it: two tabs can never share one.
+          const next = await nextPosition(store);
+          if (records.length < BATCH_SIZE) {
+            for (const [i, record] of records.entries()) store.put(record, ['e', next + i]);
+          } else {
+            for (let i = 0; i < records.length; i += SEGMENT_SIZE) {
+              const part = records.slice(i, i + SEGMENT_SIZE);
+              store.put(part, ['s', next + i + part.length - 1]);
+            }
+          }
+          store.put(next + records.length, NEXT);
+          return next + records.length - 1;
+        }),
+      ),
+
+    readAfter: (position) =>
+      use('readonly', async (store) => {
+        const keys = await promisifyRequest(store.getAllKeys(segmentsFrom(position + 1)));
+        const [segments, tail, next] = await Promise.all([
+          Promise.all(
+            keys.map(async (key) => ({
+              last: positionIn(key),
+              records: (await promisifyRequest(store.get(key))) as unknown[],
+            })),
+          ),
+          promisifyRequest<unknown[]>(store.getAll(tailFrom(position + 1))),
+          nextPosition(store),
+        ]);
+        const packed = segments.flatMap(({ last, records }) => {
+          const first = last - records.length + 1;
+          return first > position ? records : records.slice(position - first + 1);
+        });
+        return { records: [...packed, ...tail], position: next - 1 };
+      }),
+
+    tidy: () =>
+      saving('the log', () =>
+        inOneTransaction(use, async (store) => {
+          const keys = await promisifyRequest(store.getAllKeys(tailFrom(0), SEGMENT_SIZE));
+          const last = keys.at(-1);
+          if (keys.length < SEGMENT_SIZE || last === undefined) return;
+          const range = IDBKeyRange.bound(['e', 0], last);
+          const records = await promisifyRequest<unknown[]>(store.getAll(range));
+          await packRuns(store, keys.map(positionIn), records);
+          store.delete(range);
+        }),
+      ),
+
+    erase: () =>
+      use('readwrite', (store) => {
+        store.clear();
+        return finished(store.transaction);
+      }),
+  };
+}
+
+/** A segment holds consecutive positions, since its first is counted back from its last. */
+async function packRuns(
+  store: IDBObjectStore,
+  positions: readonly number[],
+  records: readonly unknown[],
+): Promise<void> {
+  let start = 0;
+  for (const [i, position] of positions.entries()) {
+    if (positions[i + 1] === position + 1) continue;
+    await promisifyRequest(store.put(records.slice(start, i + 1), ['s', position]));
+    start = i + 1;
+  }
+}
+
+const positionIn = (key: IDBValidKey): number => (Array.isArray(key) ? Number(key[1]) : 0);
+
+const nextPosition = async (store: IDBObjectStore): Promise<number> =>
+  (await promisifyRequest<number | undefined>(store.get(NEXT))) ?? 1;
+
+const finished = (transaction: IDBTransaction): Promise<void> =>
+  new Promise((resolve, reject) => {
+    transaction.addEventListener('complete', () => resolve());
+    const fail = () => reject(transaction.error ?? new Error('The transaction was given up.'));
+    transaction.addEventListener('abort', fail);
+    transaction.addEventListener('error', fail);
+  });
+
+/** Resolves only when the transaction is complete, which with strict durability means on disk. */
+const inOneTransaction = <Answer>(
+  use: UseStore,
+  work: (store: IDBObjectStore) => Promise<Answer>,
+): Promise<Answer> =>
+  use('readwrite', async (store) => {
+    const done = finished(store.transaction);
+    // If `work` throws, `done` rejects too; without a listener that would be an unhandled rejection.
+    done.catch(() => undefined);
+    try {
+      const answer = await work(store);
+      await done;
+      return answer;
+    } catch (error) {
+      try {
+        store.transaction.abort();
+      } catch {
+        // Already aborted or complete.
+      }
+      throw error;
+    }
+  });
+
+async function saving<Answer>(what: string, work: () => Promise<Answer>): Promise<Answer> {
+  try {
+    return await work();
+  } catch (cause) {
+    const isFull = cause instanceof DOMException && cause.name === 'QuotaExceededError';
+    throw new Fault(
+      isFull ? 'storage-full' : 'storage-failed',
+      isFull
+        ? `This device is full: ${what} could not be saved.`
+        : `Could not save ${what} on this device.`,
+      isFull
+        ? 'Free some space, then try again. What was saved before is safe.'
+        : 'Try again. What was saved before is safe.',
+      cause,
+    );
+  }
+}

@@ -1,7 +1,19 @@
 /// <reference types="vitest/config" />
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
 import preact from '@preact/preset-vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+
+/** Changes whenever the domain does: a picture saved by other rules is not to be trusted. */
+function domainHash(): string {
+  const hash = createHash('sha256');
+  const files = readdirSync('src/domain', { recursive: true, encoding: 'utf8' });
+  for (const file of files.filter((name) => name.endsWith('.ts')).toSorted()) {
+    hash.update(readFileSync(`src/domain/${file}`));
+  }
+  return hash.digest('hex').slice(0, 12);
+}
 
 export default defineConfig({
   // index.html is part of the app, so it lives there and not at the top.
@@ -9,6 +21,7 @@ export default defineConfig({
   publicDir: '../../public',
   // Relative, so that the built folder runs from any host and any sub-path.
   base: './',
+  define: { BUILD: JSON.stringify(domainHash()) },
   build: {
     outDir: '../../dist',
     emptyOutDir: true,

@@ -17,6 +17,13 @@ import type { TonightView } from './views/tonight-view.ts';
 
 export type CollectionName = 'own' | 'demo';
 
+/** As much of a browser's file as reading one needs. */
+export interface FileLike {
+  readonly size: number;
+  slice(start: number, end: number): FileLike;
+  text(): Promise<string>;
+}
+
 export interface DeskStatus {
   readonly collection: CollectionName;
   readonly records: number;
@@ -97,7 +104,7 @@ export interface Commands {
   };
   readonly backedUp: { readonly ask: null; readonly answer: null };
   /** Looks into a backup and says what is new in it. Changes nothing. */
-  readonly lookInto: { readonly ask: Blob; readonly answer: Result<RestorePreview> };
+  readonly lookInto: { readonly ask: FileLike; readonly answer: Result<RestorePreview> };
   /** Adds what the last look found. */
   readonly takeIn: { readonly ask: null; readonly answer: Result<number> };
   readonly setInitials: { readonly ask: string; readonly answer: null };

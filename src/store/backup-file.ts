@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { refuse, ok, type Result } from '../domain/core/result.ts';
+import type { FileLike } from '../domain/desk.ts';
 
 const FORMAT = 'nightdrop-log';
 const VERSION = 1;
@@ -58,7 +59,7 @@ async function checkValue(text: string): Promise<string> {
  *
  * Errors: refuses with what is wrong, and at which line, and what to do; reads nothing in part.
  */
-export async function readBackup(file: Blob): Promise<Result<BackupContents>> {
+export async function readBackup(file: FileLike): Promise<Result<BackupContents>> {
   try {
     return await readWhole(file);
   } catch {
@@ -69,7 +70,7 @@ export async function readBackup(file: Blob): Promise<Result<BackupContents>> {
   }
 }
 
-async function readWhole(file: Blob): Promise<Result<BackupContents>> {
+async function readWhole(file: FileLike): Promise<Result<BackupContents>> {
   if (file.size === 0) return refuse('backup-empty', 'This file is empty. Pick another one.');
   const head = await file.slice(0, HEADER_BYTES).text();
   const end = head.indexOf('\n');

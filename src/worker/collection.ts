@@ -1,0 +1,138 @@
+import type { Clock } from '../domain/core/calendar.ts';
+import type { DeviceId, Minter } from '../domain/core/ids.ts';
+import type { RackEvent } from '../domain/events/event.ts';
+import { readStored, type Unreadable } from '../domain/events/read-event.ts';
+import type { SubjectId } from '../domain/events/subjects.ts';
+import { createPicture, type Picture } from '../domain/picture/picture.ts';
+import type { EventLog } from '../domain/ports.ts';
+import { createLedger } from '../domain/state/ledger.ts';
+import type { NoteShelf } from '../store/device-notes.ts';
+import type { PictureShelf } from '../store/picture-shelf.ts';
+
+/** What the desk needs of the world: places to keep things, the clock, chance, and other tabs. */
+export interface World {
+  readonly build: string;
+  readonly log: EventLog;
+  readonly shelf: PictureShelf;
+  readonly notes: NoteShelf;
+  readonly inMemoryOnly: boolean;
+  readonly clock: () => Clock;
+  readonly chance: () => number;
+  readonly minter: Minter;
+  readonly writer: DeviceId;
+  /** Runs alone among all tabs that hold this collection. */
+  readonly alone: <Answer>(work: () => Promise<Answer>) => Promise<Answer>;
+  /** Tells the other tabs that the log has grown. */
+  readonly tellOthers: () => void;
+}
+
+/** The log and the picture of it, kept in step. */
+export interface Collection {
+  readonly picture: Picture;
+  readonly unreadable: readonly Unreadable[];
+  /** Writes to disk, then into the picture; resolves when both are done. */
+  write(events: readonly RackEvent[], unread?: readonly unknown[]): Promise<void>;
+  /** Takes in what other tabs have written. */
+  follow(): Promise<void>;
+  /** Reads the whole log behind a saved picture; at once where there was none. */
+  readHistory(): Promise<void>;
+  /** Work for a quiet moment: packs the log and saves the picture. */
+  settle(): Promise<void>;
+  refresh(): void;
+}
+
+/** How many records may lie singly before the log is packed. */
+const PACK_EVERY = 4_000;
+
+/**
+ * Opens a collection: from the saved picture and what came after it, or from the whole log.
+ *
+ * `changed` is called after each change of the picture.
+ */
+export async function openCollection(world: World, changed: () => void): Promise<Collection> {
+  const { log, shelf, clock, minter } = world;
+  const ledger = createLedger();
+  const unreadable: Unreadable[] = [];
+  let position = 0;
+  let savedPosition = 0;
+  let packedPosition = 0;
+
+  function understood(records: readonly unknown[]): RackEvent[] {
+    const events: RackEvent[] = [];
+    for (const raw of records) {
+      const read = readStored(raw);
+      if (read.ok) events.push(read.value);
+      else unreadable.push(read.problem);
+    }
+    const newest = events.at(-1);
+    if (newest) minter.seen(newest.id);
+    return events;
+  }
+
+  const saved = await shelf.load();
+  if (saved) {
+    ledger.restore(saved.subjects);
+    position = saved.position;
+    savedPosition = saved.position;
+  }
+  const rest = await log.readAfter(position);
+  ledger.add(understood(rest.records));
+  position = rest.position;
+  const picture = createPicture(ledger, clock());
+
+  const takeIn = (touched: Iterable<SubjectId>): void => {
+    picture.update(touched, clock());
+    changed();
+  };
+
+  async function follow(): Promise<void> {
+    const more = await log.readAfter(position);
+    position = more.position;
+    const events = understood(more.records);
+    if (events.length > 0) takeIn(ledger.add(events));
+  }
+
+  async function settle(): Promise<void> {
+    if (position - packedPosition >= PACK_EVERY) {
+      packedPosition = position;
+      await world.alone(() => log.tidy());
+    }
+    if (!ledger.hasHistory || position === savedPosition) return;
+    savedPosition = position;
+    await shelf.save({ build: world.build, position, subjects: ledger.save() });
+  }
+
+  return {
+    picture,
+    unreadable,
+    follow,
+    settle,
+
+    write: (events, unread = []) =>
+      world.alone(async () => {
+        const last = await log.append([...events, ...unread]);
+        if (last === position + events.length + unread.length) {
+          position = last;
+          understood(unread);
+          takeIn(ledger.add(events));
+        } else {
+          await follow(); // Another tab wrote in between: read its records and ours back in order.
+        }
+        world.tellOthers();
+      }),
+
+    async readHistory() {
+      if (ledger.hasHistory) return;
+      const whole = await log.readAfter(0);
+      unreadable.length = 0;
+      const events = understood(whole.records);
+      position = whole.position;
+      takeIn(ledger.fill(events));
+      // Subjects that a fill folds anew are in no saved picture yet.
+      savedPosition = 0;
+      await settle();
+    },
+
+    refresh: () => takeIn([]),
+  };
+}

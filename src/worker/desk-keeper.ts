@@ -1,0 +1,220 @@
+import { assess, type Previous } from '../domain/assess/assess.ts';
+import { newAnimalDrafts } from '../domain/commands/new-animals.ts';
+import { freshCodes, newRackDrafts } from '../domain/commands/new-rack.ts';
+import { momentOf } from '../domain/core/calendar.ts';
+import { ok, refuse, type Refusal } from '../domain/core/result.ts';
+import type { Commands, DeskStatus, Recorded } from '../domain/desk.ts';
+import type { Doubt } from '../domain/assess/doubt.ts';
+import type { Draft, RackEvent } from '../domain/events/event.ts';
+import { newestVersion, readEvent } from '../domain/events/read-event.ts';
+import type { TubId } from '../domain/core/ids.ts';
+import { writeBackup } from '../store/backup-file.ts';
+import type { DeviceNotes } from '../store/device-notes.ts';
+import type { Collection, World } from './collection.ts';
+import { lookIntoBackup, type LookedInto } from './restore.ts';
+
+type Handlers = {
+  readonly [Kind in Exclude<keyof Commands, 'open' | 'eraseDemo'>]: (
+    ask: Commands[Kind]['ask'],
+  ) => Promise<Commands[Kind]['answer']>;
+};
+
+export interface DeskKeeper {
+  readonly handlers: Handlers;
+  status(): DeskStatus;
+}
+
+/** Decides on what the page asks to be written, and writes it. */
+export function createDeskKeeper(
+  world: World,
+  collection: Collection,
+  name: DeskStatus['collection'],
+  firstNotes: DeviceNotes,
+  changed: () => void,
+): DeskKeeper {
+  const { picture } = collection;
+  const { clock, minter } = world;
+  let notes = firstNotes;
+  let previous: Previous;
+  let looked: LookedInto | undefined;
+
+  async function keepNotes(more: DeviceNotes): Promise<void> {
+    notes = { ...notes, ...more };
+    await world.notes.save(notes);
+  }
+
+  function stamp(draft: Draft, tub: TubId | undefined): unknown {
+    const now = momentOf(clock());
+    const place = picture.position(tub ?? tubOf(draft));
+    return {
+      id: minter.event(),
+      at: now,
+      precision: 'minute',
+      loggedAt: now,
+      device: world.writer,
+      v: newestVersion(draft.type),
+      ...(notes.initials === undefined ? {} : { by: notes.initials }),
+      ...(place === undefined ? {} : { place }),
+      ...draft,
+    };
+  }
+
+  function tubOf(draft: Draft): TubId | undefined {
+    if ('tub' in draft) return draft.tub;
+    const animal = 'animal' in draft ? picture.animal(draft.animal) : undefined;
+    return animal && picture.whereIs(animal);
+  }
+
+  async function write(drafts: readonly Draft[], tub?: TubId): Promise<Recorded> {
+    const events: RackEvent[] = [];
+    for (const draft of drafts) {
+      const read = readEvent(stamp(draft, tub));
+      if (!read.ok) return refused({ code: 'not-well-formed', message: read.problem.why });
+      events.push(read.value);
+    }
+    await collection.write(events);
+    await nameCollection();
+    const last = events.at(-1);
+    if (last?.type === 'weighed') {
+      previous = { name: picture.facts.nameOf(last.animal), massG: last.massG };
+    }
+    return { kind: 'done', ids: events.map(({ id }) => id), notes: [] };
+  }
+
+  /** A collection is named by its first record on the first device, and the name travels with it. */
+  async function nameCollection(): Promise<void> {
+    if (notes.collection === undefined) await keepNotes({ collection: minter.event() });
+  }
+
+  async function record({
+    drafts,
+    accepted = [],
+    tub,
+  }: Commands['record']['ask']): Promise<Recorded> {
+    const refusals: Refusal[] = [];
+    const doubts: Doubt[] = [];
+    const remarks: string[] = [];
+    for (const draft of drafts) {
+      const verdict = assess(draft, picture, clock(), previous);
+      refusals.push(...verdict.refusals);
+      doubts.push(...verdict.doubts);
+      remarks.push(...verdict.notes);
+    }
+    if (refusals.length > 0) return { kind: 'refused', refusals };
+    const open = doubts.filter(({ code }) => !accepted.includes(code));
+    if (open.length > 0) return { kind: 'asked', doubts: open };
+    const written = await write(withDoubts(drafts, doubts), tub);
+    return written.kind === 'done' ? { ...written, notes: remarks } : written;
+  }
+
+  return {
+    handlers: {
+      record,
+      strike: ({ ids, reason }) => write(ids.map((target) => ({ type: 'struck', target, reason }))),
+      async makeRack(wanted) {
+        const made = newRackDrafts(wanted, picture, minter, world.chance);
+        if (!made.ok) return made;
+        const written = await write(made.value.drafts);
+        return written.kind === 'done' ? ok(made.value.rack) : firstRefusal(written);
+      },
+      async addAnimals(wanted) {
+        const made = newAnimalDrafts(wanted, picture, minter);
+        if (!made.ok) return made;
+        const written = await write(made.value.drafts);
+        return written.kind === 'done' ? ok(made.value.animals) : firstRefusal(written);
+      },
+      async giveCard(animals) {
+        const codes = freshCodes(animals.length, picture, world.chance);
+        return write(
+          animals.flatMap((animal, i) => {
+            const code = codes[i];
+            return code ? [{ type: 'label-assigned', code, to: { kind: 'animal', animal } }] : [];
+          }),
+        );
+      },
+      async backUp() {
+        await collection.readHistory();
+        await nameCollection();
+        const made = momentOf(clock());
+        const records = [
+          ...picture.ledger.events(),
+          ...collection.unreadable.map(({ raw }) => raw),
+        ];
+        const text = await writeBackup({ collection: notes.collection ?? '', made, records });
+        return { fileName: `${made.slice(0, 10)}.nightdrop.jsonl`, text };
+      },
+      async backedUp() {
+        await keepNotes({ lastBackupMs: clock().ms });
+        changed();
+        return null;
+      },
+      async lookInto(file) {
+        await collection.readHistory();
+        const result = await lookIntoBackup(
+          file,
+          picture.ledger,
+          collection.unreadable,
+          notes.collection,
+        );
+        looked = result.ok ? result.value : undefined;
+        return result.ok ? ok(result.value.preview) : result;
+      },
+      async takeIn() {
+        if (!looked) return refuse('nothing-looked-into', 'Pick a backup first.');
+        const { fresh, unread, collection: theirs } = looked;
+        looked = undefined;
+        await collection.write(fresh, unread);
+        if (notes.collection === undefined) await keepNotes({ collection: theirs });
+        changed();
+        return ok(fresh.length);
+      },
+      async setInitials(initials) {
+        const trimmed = initials.trim().slice(0, 8);
+        await keepNotes({ initials: trimmed === '' ? undefined : trimmed });
+        changed();
+        return null;
+      },
+      async wake() {
+        await collection.follow();
+        collection.refresh();
+        return null;
+      },
+    },
+
+    status() {
+      const { facts } = picture;
+      const dueMs = facts.protocol.backupDays * 86_400_000;
+      const size = picture.ledger.size;
+      return {
+        collection: name,
+        records: size,
+        animals: picture.living().length,
+        tubs: picture.walk().length,
+        isWhole: picture.ledger.hasHistory,
+        unreadable: collection.unreadable.length,
+        lastBackupMs: notes.lastBackupMs,
+        backupDue:
+          name === 'own' &&
+          picture.living().length > 0 &&
+          (notes.lastBackupMs === undefined || facts.nowMs - notes.lastBackupMs > dueMs),
+        inMemoryOnly: world.inMemoryOnly,
+        initials: notes.initials,
+      };
+    },
+  };
+}
+
+/** A mass kept against a doubt says so, so that later ones are not held against it alone. */
+const withDoubts = (drafts: readonly Draft[], doubts: readonly Doubt[]): readonly Draft[] =>
+  drafts.map((draft) =>
+    draft.type === 'weighed' && doubts.length > 0
+      ? { ...draft, doubt: doubts.map(({ code }) => code).join(', ') }
+      : draft,
+  );
+
+const refused = (...refusals: readonly Refusal[]): Recorded => ({ kind: 'refused', refusals });
+
+const firstRefusal = (recorded: Recorded) =>
+  recorded.kind === 'refused' && recorded.refusals[0]
+    ? refuse(recorded.refusals[0].code, recorded.refusals[0].message)
+    : refuse('not-written', 'That could not be written down.');

@@ -1,0 +1,36 @@
+import type { DeskStatus, Views } from '../domain/desk.ts';
+import type { Picture } from '../domain/picture/picture.ts';
+import { animalView } from '../domain/views/animal-view.ts';
+import { captureAnimal, captureTub, findByCode } from '../domain/views/capture-view.ts';
+import { findView } from '../domain/views/find-view.ts';
+import { labelsView } from '../domain/views/labels-view.ts';
+import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
+import { tonightView } from '../domain/views/tonight-view.ts';
+
+type Shower<Kind extends keyof Views> = (
+  ask: Views[Kind]['ask'],
+  picture: Picture,
+  status: DeskStatus,
+) => Views[Kind]['view'];
+
+/** One pure function for each view; a view without one is a type error. */
+const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
+  status: (_ask, _picture, status) => status,
+  tonight: (_ask, picture) => tonightView(picture),
+  code: findByCode,
+  tub: captureTub,
+  snake: captureAnimal,
+  racks: (_ask, picture) => racksView(picture),
+  rack: rackView,
+  meals: rowMeals,
+  animal: animalView,
+  find: findView,
+  labels: (_ask, picture) => labelsView(picture),
+};
+
+export const show = <Kind extends keyof Views>(
+  kind: Kind,
+  ask: Views[Kind]['ask'],
+  picture: Picture,
+  status: DeskStatus,
+): Views[Kind]['view'] => showers[kind](ask, picture, status);

@@ -1,0 +1,186 @@
+import { momentOf, roomNight, type Clock } from '../domain/core/calendar.ts';
+import { Fault } from '../domain/core/fault.ts';
+import { createMinter, inBase32, type DeviceId } from '../domain/core/ids.ts';
+import type { CollectionName, Commands, Views } from '../domain/desk.ts';
+import { defaultProtocol } from '../domain/protocol/values.ts';
+import { createNoteShelf, type NoteShelf } from '../store/device-notes.ts';
+import { createIdbLog } from '../store/idb-log.ts';
+import { createMemoryLog } from '../store/memory-log.ts';
+import { createPictureShelf, type PictureShelf } from '../store/picture-shelf.ts';
+import { openCollection, type Collection, type World } from './collection.ts';
+import { createDeskKeeper, type DeskKeeper } from './desk-keeper.ts';
+import type { FromDesk, ToDesk } from './protocol.ts';
+import { show } from './show.ts';
+
+declare const self: DedicatedWorkerGlobalScope;
+/** A hash over the domain's source, put in by vite.config.ts. */
+declare const BUILD: string;
+
+// The edge of the pure core: the only place that reads the clock, draws chance and names databases.
+
+const databases = { own: 'nightdrop', demo: 'nightdrop-demo' } as const;
+const MINUTE_MS = 60_000;
+const SETTLE_AFTER_MS = 4_000;
+
+const clock = (): Clock => {
+  const now = new Date();
+  return { ms: now.getTime(), offsetMin: -now.getTimezoneOffset() };
+};
+const chance = (): number => (crypto.getRandomValues(new Uint32Array(1))[0] ?? 0) / 2 ** 32;
+const writer = inBase32(Math.floor(chance() * 32 ** 5), 5) as DeviceId;
+const minter = createMinter(writer, () => clock().ms);
+
+interface Open {
+  readonly name: CollectionName;
+  readonly collection: Collection;
+  readonly keeper: DeskKeeper;
+  readonly world: World;
+  readonly channel: BroadcastChannel;
+}
+
+let open: Promise<Open> | undefined;
+let settleTimer: number | undefined;
+const watched = new Map<number, { readonly kind: keyof Views; readonly ask: never }>();
+
+const send = (message: FromDesk): void => self.postMessage(message);
+
+function pushView(id: number, { collection, keeper }: Open): void {
+  const watch = watched.get(id);
+  if (!watch) return;
+  const view = show(watch.kind, watch.ask, collection.picture, keeper.status());
+  send({ is: 'view', id, view });
+}
+
+async function openByName(name: CollectionName): Promise<Open> {
+  const database = databases[name];
+  const channel = new BroadcastChannel(database);
+  const world: World = {
+    build: BUILD,
+    ...(await places(database)),
+    clock,
+    chance,
+    minter,
+    writer,
+    alone: (work) => navigator.locks.request(`${database}-writer`, work),
+    tellOthers: () => channel.postMessage('grown'),
+  };
+  let opened: Open | undefined;
+  const changed = (): void => {
+    if (!opened) return;
+    for (const id of watched.keys()) pushView(id, opened);
+    settleTimer ??= setTimeout(() => {
+      settleTimer = undefined;
+      void opened?.collection.settle();
+    }, SETTLE_AFTER_MS);
+  };
+  const collection = await openCollection(world, changed);
+  const keeper = createDeskKeeper(world, collection, name, await world.notes.load(), changed);
+  opened = { name, collection, keeper, world, channel };
+  channel.addEventListener('message', () => void collection.follow());
+  changed();
+  return opened;
+}
+
+/** IndexedDB, or memory in a window that refuses it; the page says which. */
+async function places(
+  database: string,
+): Promise<Pick<World, 'log' | 'shelf' | 'notes' | 'inMemoryOnly'>> {
+  try {
+    const log = createIdbLog(`${database}-log`);
+    await log.readAfter(Number.MAX_SAFE_INTEGER - 1);
+    return {
+      log,
+      shelf: createPictureShelf(`${database}-picture`, BUILD),
+      notes: createNoteShelf(`${database}-notes`),
+      inMemoryOnly: false,
+    };
+  } catch {
+    return { log: createMemoryLog(), ...forgetful(), inMemoryOnly: true };
+  }
+}
+
+function forgetful(): { readonly shelf: PictureShelf; readonly notes: NoteShelf } {
+  let notes = {};
+  return {
+    shelf: { load: async () => undefined, save: async () => {}, clear: async () => {} },
+    notes: {
+      load: async () => notes,
+      save: async (next) => {
+        notes = next;
+      },
+      clear: async () => {},
+    },
+  };
+}
+
+async function openCommand(name: CollectionName): Promise<Commands['open']['answer']> {
+  const before = await open?.catch(() => undefined);
+  before?.channel.close();
+  open = openByName(name);
+  const opened = await open;
+  if (name === 'demo' && opened.collection.picture.ledger.size === 0) await fillDemo(opened);
+  // The first screen is up; the rest of the log can follow.
+  setTimeout(() => void opened.collection.readHistory());
+  return opened.keeper.status();
+}
+
+async function fillDemo({ collection }: Open): Promise<void> {
+  const { demoScenario, simulate } = await import('../../demo-data/simulate.ts');
+  const now = clock();
+  const night = roomNight(momentOf(now), defaultProtocol.rolloverHour);
+  await collection.write(simulate(demoScenario(night, now.offsetMin)));
+}
+
+async function eraseDemo(): Promise<null> {
+  const before = await open;
+  if (before?.name === 'demo') {
+    before.channel.close();
+    await Promise.all([
+      before.world.log.erase(),
+      before.world.shelf.clear(),
+      before.world.notes.clear(),
+    ]);
+    open = undefined;
+  }
+  return null;
+}
+
+const needOpen = async (): Promise<Open> => {
+  if (!open) throw new Error('No collection is open.');
+  return open;
+};
+
+async function carryOut(message: Extract<ToDesk, { is: 'tell' }>): Promise<unknown> {
+  if (message.kind === 'open') return openCommand(message.ask);
+  if (message.kind === 'eraseDemo') return eraseDemo();
+  const { keeper } = await needOpen();
+  const handle = keeper.handlers[message.kind] as (ask: unknown) => Promise<unknown>;
+  return handle(message.ask);
+}
+
+async function receive(message: ToDesk): Promise<void> {
+  if (message.is === 'unwatch') {
+    watched.delete(message.id);
+    return;
+  }
+  try {
+    if (message.is === 'watch') {
+      watched.set(message.id, { kind: message.kind, ask: message.ask as never });
+      if (open) pushView(message.id, await open);
+    } else {
+      send({ is: 'answer', id: message.id, answer: await carryOut(message) });
+    }
+  } catch (error) {
+    const [text, remedy] =
+      error instanceof Fault
+        ? [error.message, error.remedy]
+        : [
+            `Something went wrong: ${String(error)}`,
+            'Close the app and open it again. What was saved is safe.',
+          ];
+    send({ is: 'fault', id: message.id, message: text, remedy });
+  }
+}
+
+self.addEventListener('message', ({ data }: MessageEvent<ToDesk>) => void receive(data));
+setInterval(() => void open?.then(({ collection }) => collection.refresh()), MINUTE_MS);

@@ -125,7 +125,10 @@ async function openCommand(name: CollectionName): Promise<Commands['open']['answ
 }
 
 async function fillDemo({ collection }: Open): Promise<void> {
-  const { demoScenario, simulate } = await import('../../demo-data/simulate.ts');
+  const [{ simulate }, { demoScenario }] = await Promise.all([
+    import('../../demo-data/simulate.ts'),
+    import('../../demo-data/scenario.ts'),
+  ]);
   const now = clock();
   const night = roomNight(momentOf(now), defaultProtocol.rolloverHour);
   await collection.write(simulate(demoScenario(night, now.offsetMin)));

@@ -41,5 +41,7 @@ export function walkIndex({ row, column }: Pick<Tub, 'row' | 'column'>, rack: Ra
 }
 
 /** `B4-2`: rack, row, column; without the column where the rack has only one. */
-export const positionText = ({ row, column }: Pick<Tub, 'row' | 'column'>, rack: Rack): string =>
-  rack.columns === 1 ? `${rack.name}${row}` : `${rack.name}${row}-${column}`;
+export const positionText = (
+  { row, column }: Pick<Tub, 'row' | 'column'>,
+  rack: Pick<Rack, 'name' | 'columns'>,
+): string => (rack.columns === 1 ? `${rack.name}${row}` : `${rack.name}${row}-${column}`);

@@ -7,6 +7,7 @@ export interface Hit {
   readonly animal?: AnimalId | undefined;
   readonly tub?: TubId | undefined;
   readonly title: string;
+  readonly sex?: Animal['sex'] | undefined;
   readonly detail: string;
   readonly gone: boolean;
 }
@@ -73,6 +74,7 @@ function animalHit(animal: Animal, picture: Picture): Hit {
     animal: animal.id,
     tub: picture.whereIs(animal),
     title: animal.name || 'Unnamed',
+    sex: animal.sex,
     detail: [animal.gone?.how ?? position ?? 'no tub', animal.sex, animal.traits]
       .filter((part) => part !== undefined && part !== 'unknown')
       .join(' · '),

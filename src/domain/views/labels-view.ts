@@ -1,12 +1,13 @@
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, RackId } from '../core/ids.ts';
+import type { AnimalId, RackId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 
 /** Whatever can have a label printed, in walking order. */
 export interface Labelled {
   readonly code: LabelCode;
   readonly kind: 'tub' | 'animal';
-  readonly position?: string | undefined;
+  readonly tub?: TubId | undefined;
+  readonly position?: string;
   readonly rack?: RackId | undefined;
   readonly title: string;
   readonly lines: readonly string[];
@@ -27,13 +28,15 @@ export function labelsView(picture: Picture): LabelsView {
     if (!rack || tub.code === undefined) return [];
     racks.set(rack.id, rack.name);
     const room = rack.room === undefined ? undefined : picture.room(rack.room);
+    const position = picture.position(tub.id) ?? '';
     return [
       {
         code: tub.code,
         kind: 'tub',
-        position: picture.position(tub.id),
+        tub: tub.id,
+        position,
         rack: rack.id,
-        title: picture.position(tub.id) ?? '',
+        title: position,
         lines: room ? [room.name] : [],
         wasPrinted: picture.label(tub.code)?.printedAt !== undefined,
       },

@@ -1,0 +1,25 @@
+import { signal } from '@preact/signals';
+import { registerSW } from 'virtual:pwa-register';
+import type { Updates } from '../ui/App.tsx';
+
+const LOOK_EVERY_MS = 3_600_000;
+
+/**
+ * Registers the service worker and watches for a new version.
+ *
+ * A new version waits for the keeper's word. Half-filled forms are kept as they are typed, so that
+ * a reload loses none.
+ */
+export function watchForUpdates(): Updates {
+  const ready = signal(false);
+  const change = registerSW({
+    onNeedRefresh() {
+      ready.value = true;
+    },
+    onRegisteredSW(_url, registration) {
+      // An installed app can stay open for weeks.
+      if (registration) setInterval(() => void registration.update(), LOOK_EVERY_MS);
+    },
+  });
+  return { ready, apply: () => void change(true) };
+}

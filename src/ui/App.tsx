@@ -1,0 +1,172 @@
+import { useState } from 'preact/hooks';
+import type { AnimalId, RackId, TubId } from '../domain/core/ids.ts';
+import { Icon, type IconName } from './components/Icon.tsx';
+import { ModelContext, useModel, useView, type Model } from './model.ts';
+import { remembered } from './remember.ts';
+import { codeInRoute, parts } from './route.ts';
+import { AddScreen } from './screens/AddScreen.tsx';
+import { AnimalScreen } from './screens/AnimalScreen.tsx';
+import { CodeScreen, SnakeScreen, TubScreen } from './screens/CaptureScreens.tsx';
+import { FindScreen } from './screens/FindScreen.tsx';
+import { LabelsHost } from './screens/LabelsHost.tsx';
+import { MealsScreen } from './screens/MealsScreen.tsx';
+import { NewRackScreen } from './screens/NewRackScreen.tsx';
+import { Asking } from './screens/Notices.tsx';
+import { RackScreen } from './screens/RackScreen.tsx';
+import { RacksScreen } from './screens/RacksScreen.tsx';
+import { RoundScreen } from './screens/RoundScreen.tsx';
+import { SafeScreen } from './screens/SafeScreen.tsx';
+import { ShelfScreen } from './screens/ShelfScreen.tsx';
+import { StartScreen } from './screens/StartScreen.tsx';
+import { TonightScreen } from './screens/TonightScreen.tsx';
+import './app.css';
+import './components/components.css';
+
+/** What the shell tells of a waiting new version. */
+export interface Updates {
+  readonly ready: { readonly value: boolean };
+  readonly apply: () => void;
+}
+
+export function App({ model, updates }: { readonly model: Model; readonly updates: Updates }) {
+  const [begun, setBegun] = useState(remembered('begun') === 'yes');
+  return (
+    <ModelContext.Provider value={model}>
+      <Shell isBegun={begun} onBegun={() => setBegun(true)} updates={updates} />
+    </ModelContext.Provider>
+  );
+}
+
+function Shell({
+  isBegun,
+  onBegun,
+  updates,
+}: {
+  readonly isBegun: boolean;
+  readonly onBegun: () => void;
+  readonly updates: Updates;
+}) {
+  const status = useView('status', null);
+  const code = codeInRoute(parts.value);
+  const isNew = !isBegun && status !== undefined && status.records === 0;
+  if (!status) return <main class="page" aria-busy="true" />;
+  // A scanned link in a browser without the records must never begin an empty collection.
+  if (isNew && !code) return <StartScreen onBegun={onBegun} />;
+  return (
+    <>
+      <Banners updates={updates} />
+      <Screen />
+      <Asking />
+      <Nav />
+    </>
+  );
+}
+
+function Screen() {
+  const [first = '', second = ''] = parts.value;
+  const code = codeInRoute(parts.value);
+  if (code) return <CodeScreen code={code} />;
+  switch (first) {
+    case 'round':
+      return <RoundScreen />;
+    case 'tub':
+      return <TubScreen id={second as TubId} />;
+    case 'snake':
+      return <SnakeScreen id={second as AnimalId} />;
+    case 'animal':
+      return <AnimalScreen id={second as AnimalId} />;
+    case 'racks':
+      return <RacksScreen />;
+    case 'rack':
+      return <RackScreen id={second as RackId} />;
+    case 'meals':
+      return <MealsScreen id={second as RackId} />;
+    case 'find':
+      return <FindScreen />;
+    case 'add':
+      return <AddScreen position={second === '' ? undefined : second} />;
+    case 'new-rack':
+      return <NewRackScreen />;
+    case 'labels':
+      return <LabelsHost />;
+    case 'safe':
+      return <SafeScreen />;
+    case 'shelf':
+      return <ShelfScreen />;
+    default:
+      return <TonightScreen />;
+  }
+}
+
+const places: readonly (readonly [string, string, IconName])[] = [
+  ['tonight', 'Tonight', 'tonight'],
+  ['racks', 'Racks', 'racks'],
+  ['round', 'Round', 'round'],
+  ['find', 'Find', 'find'],
+  ['shelf', 'Shelf', 'shelf'],
+];
+
+/** Hidden where the whole hand is needed for writing. */
+function Nav() {
+  const [first = 'tonight'] = parts.value;
+  if (['round', 'tub', 'snake'].includes(first) || codeInRoute(parts.value)) return null;
+  return (
+    <nav class="places" aria-label="Places">
+      {places.map(([to, word, icon]) => (
+        <a
+          key={to}
+          href={`#/${to}`}
+          class={to === 'round' ? 'place-main' : undefined}
+          aria-current={first === to ? 'page' : undefined}
+        >
+          <Icon name={icon} />
+          {word}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function Banners({ updates }: { readonly updates: Updates }) {
+  const status = useView('status', null);
+  return (
+    <>
+      {status?.collection === 'demo' && <DemoBanner />}
+      {updates.ready.value && (
+        <div class="banner" role="status">
+          <span>A new version is here. Half-filled forms are kept.</span>
+          <button type="button" class="pill" onClick={updates.apply}>
+            Change to it
+          </button>
+        </div>
+      )}
+      {status?.backupDue === true && parts.value[0] !== 'safe' && isQuietPlace() && (
+        <a class="banner" href="#/safe">
+          <Icon name="safe" />
+          <span>No backup for a week. Make one: two taps.</span>
+        </a>
+      )}
+    </>
+  );
+}
+
+/** A nudge belongs where one plans, not where one works. */
+const isQuietPlace = (): boolean => ['tonight', 'shelf', undefined].includes(parts.value[0]);
+
+function DemoBanner() {
+  return (
+    <div class="banner banner-demo">
+      <span>Demo: invented snakes</span>
+      <EraseDemo />
+    </div>
+  );
+}
+
+function EraseDemo() {
+  const model = useModel();
+  return (
+    <button type="button" class="pill" onClick={() => void model.eraseDemo()}>
+      Erase the demo
+    </button>
+  );
+}

@@ -1,0 +1,178 @@
+import { signal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext, useEffect, useState } from 'preact/hooks';
+import type { Doubt } from '../domain/assess/doubt.ts';
+import { Fault } from '../domain/core/fault.ts';
+import type { EventId, TubId } from '../domain/core/ids.ts';
+import type { Refusal } from '../domain/core/result.ts';
+import type { CollectionName, Desk, DeskStatus, Views } from '../domain/desk.ts';
+import type { Draft } from '../domain/events/event.ts';
+import { buzzDone, buzzTrouble } from './buzz.ts';
+import { remember, remembered } from './remember.ts';
+
+/** Something to be written down, and how to say that it was. */
+export interface Writing {
+  readonly drafts: readonly Draft[];
+  readonly tub?: TubId | undefined;
+  /** "Marrow ate 1 small rat" */
+  readonly words: string;
+  /** Called once it is safe. */
+  readonly after?: (() => void) | undefined;
+  /** Takes the value a doubt offers instead, where there is one to take. */
+  readonly instead?: ((value: number) => readonly Draft[]) | undefined;
+}
+
+export interface Written {
+  readonly words: string;
+  readonly ids: readonly EventId[];
+  readonly notes: readonly string[];
+}
+
+const UNDO_FOR_MS = 10_000;
+
+/** The page's side of the desk: what was just written, what is asked, what went wrong. */
+export function createModel(desk: Desk, opened: DeskStatus) {
+  const written = signal<Written | undefined>(undefined);
+  const asking = signal<{ writing: Writing; doubts: readonly Doubt[] } | undefined>(undefined);
+  const trouble = signal<{ message: string; remedy: string } | undefined>(undefined);
+  const collection = signal<CollectionName>(opened.collection);
+  const storageKept = signal<boolean | undefined>(undefined);
+  let forgetTimer = 0;
+
+  function fail(message: string, remedy: string): void {
+    trouble.value = { message, remedy };
+    buzzTrouble();
+  }
+
+  const failWith = (error: unknown): void =>
+    error instanceof Fault
+      ? fail(error.message, error.remedy)
+      : fail('Something went wrong.', 'Close the app and open it again. What was saved is safe.');
+
+  const refuse = (refusals: readonly Refusal[]): void =>
+    fail(refusals.map(({ message }) => message).join(' '), 'Nothing was written.');
+
+  function show(next: Written): void {
+    written.value = next;
+    clearTimeout(forgetTimer);
+    forgetTimer = window.setTimeout(() => {
+      written.value = undefined;
+    }, UNDO_FOR_MS);
+  }
+
+  async function write(writing: Writing, accepted: readonly string[] = []): Promise<boolean> {
+    const { drafts, tub, words, after } = writing;
+    try {
+      const recorded = await desk.tell('record', { drafts, accepted, tub });
+      switch (recorded.kind) {
+        case 'done':
+          asking.value = undefined;
+          trouble.value = undefined;
+          show({ words, ids: recorded.ids, notes: recorded.notes });
+          buzzDone();
+          after?.();
+          return true;
+        case 'asked':
+          asking.value = { writing, doubts: recorded.doubts };
+          buzzTrouble();
+          return false;
+        case 'refused':
+          refuse(recorded.refusals);
+          return false;
+      }
+    } catch (error) {
+      failWith(error);
+      return false;
+    }
+  }
+
+  return {
+    desk,
+    written,
+    asking,
+    trouble,
+    collection,
+    storageKept,
+    write,
+    fail,
+    failWith,
+
+    /** Strikes what was just written. It stays readable in the history. */
+    async undo(): Promise<void> {
+      const last = written.peek();
+      if (!last) return;
+      try {
+        const struck = await desk.tell('strike', { ids: last.ids, reason: 'Undone at once' });
+        if (struck.kind === 'refused') refuse(struck.refusals);
+        else {
+          show({ words: `Undone: ${last.words}`, ids: [], notes: [] });
+          buzzDone();
+        }
+      } catch (error) {
+        failWith(error);
+      }
+    },
+
+    /** Strikes an older record, with the keeper's reason. */
+    async strike(id: EventId, reason: string): Promise<void> {
+      try {
+        const struck = await desk.tell('strike', { ids: [id], reason });
+        if (struck.kind === 'refused') refuse(struck.refusals);
+        else show({ words: 'Struck out, kept in the history', ids: [], notes: [] });
+      } catch (error) {
+        failWith(error);
+      }
+    },
+
+    async open(name: CollectionName): Promise<void> {
+      remember('collection', name);
+      await desk.tell('open', name);
+      collection.value = name;
+    },
+
+    async eraseDemo(): Promise<void> {
+      await desk.tell('eraseDemo', null);
+      remember('begun', undefined);
+      remember('collection', 'own');
+      // Every view belonged to the demo; a fresh page holds nothing of it.
+      location.hash = '/tonight';
+      location.reload();
+    },
+  };
+}
+
+export type Model = ReturnType<typeof createModel>;
+
+export const ModelContext = createContext<Model | undefined>(undefined);
+
+export function useModel(): Model {
+  const model = useContext(ModelContext);
+  if (!model) throw new Error('A screen was drawn outside the app.');
+  return model;
+}
+
+/** A view of the desk, now and after each change; undefined until the first answer. */
+export function useView<Kind extends keyof Views>(
+  kind: Kind,
+  ask: Views[Kind]['ask'],
+): Views[Kind]['view'] | undefined {
+  const { desk, collection } = useModel();
+  const key = `${collection.value}/${kind}/${String(ask)}`;
+  const [shown, setShown] = useState<{ key: string; view: Views[Kind]['view'] }>();
+  useEffect(() => desk.watch(kind, ask, (view) => setShown({ key, view })), [key]);
+  // A view of what was asked before must never stand under a new heading.
+  return shown?.key === key ? shown.view : undefined;
+}
+
+/** A half-filled form that survives a call, a lock, another scan and a crash. */
+export function useDraft(key: string): [string, (value: string) => void] {
+  const [value, setValue] = useState(() => remembered(`draft.${key}`) ?? '');
+  useEffect(() => setValue(remembered(`draft.${key}`) ?? ''), [key]);
+  return [
+    value,
+    (next) => {
+      remember(`draft.${key}`, next);
+      setValue(next);
+    },
+  ];
+}

@@ -1,0 +1,37 @@
+import { computed, signal } from '@preact/signals';
+import type { LabelCode } from '../domain/core/code.ts';
+import { readTypedCode } from '../domain/core/code.ts';
+
+// Routes live behind the hash, so that the app runs from any folder of any host and reloads offline.
+
+const current = (): string => decodeURIComponent(location.hash.slice(1)) || '/tonight';
+
+export const path = signal(current());
+
+addEventListener('hashchange', () => {
+  path.value = current();
+  scrollTo(0, 0);
+});
+
+/** The parts of the route: `#/rack/k-…` is `['rack', 'k-…']`. */
+export const parts = computed(() => path.value.split('/').filter((part) => part !== ''));
+
+/** A route that is a label's code, as the phone's own camera opens it: `#/7KQ2M9X`. */
+export function codeInRoute([first = '']: readonly string[]): LabelCode | undefined {
+  // Screens are named in lower case and codes printed in upper case.
+  if (!/^[0-9A-Z]{7}$/.test(first)) return undefined;
+  const code = readTypedCode(first);
+  return code.ok ? code.value : undefined;
+}
+
+export const go = (to: string): void => {
+  location.hash = to;
+};
+
+export function goBack(): void {
+  if (history.length > 1) history.back();
+  else go('/tonight');
+}
+
+/** What a label's link begins with, wherever this copy of the app is served from. */
+export const linkBase = (): string => `${location.origin}${location.pathname}`;

@@ -1,0 +1,78 @@
+import type { LabelCode } from '../../domain/core/code.ts';
+import type { AnimalId, TubId } from '../../domain/core/ids.ts';
+import type { CaptureView, Found } from '../../domain/views/capture-view.ts';
+import { CapturePanel } from '../capture/CapturePanel.tsx';
+import { Icon } from '../components/Icon.tsx';
+import { SlabLink } from '../components/Slab.tsx';
+import { useView } from '../model.ts';
+import { goBack } from '../route.ts';
+
+/** The capture screen of a label, a tub or a snake. */
+export function CodeScreen({ code }: { readonly code: LabelCode }) {
+  const found = useView('code', code);
+  if (!found) return <main class="capture-screen" />;
+  return found.kind === 'capture' ? <CaptureScreen view={found.view} /> : <NotHere found={found} />;
+}
+
+export function TubScreen({ id }: { readonly id: TubId }) {
+  const view = useView('tub', id);
+  return view ? <CaptureScreen view={view} /> : <main class="capture-screen" />;
+}
+
+export function SnakeScreen({ id }: { readonly id: AnimalId }) {
+  const view = useView('snake', id);
+  return view ? <CaptureScreen view={view} /> : <main class="capture-screen" />;
+}
+
+const CaptureScreen = ({ view }: { readonly view: CaptureView }) => (
+  <main class="capture-screen">
+    <nav class="capture-nav" aria-label="Round">
+      <button type="button" class="pill" onClick={goBack}>
+        <Icon name="back" />
+        Back
+      </button>
+      <a class="pill" href="#/round">
+        <Icon name="round" />
+        Scan
+      </a>
+      {view.next && (
+        <a class="pill" href={`#/tub/${view.next.tub}`}>
+          {view.next.position}
+          <Icon name="next" />
+          <span class="hidden-words">next tub tonight</span>
+        </a>
+      )}
+    </nav>
+    <CapturePanel view={view} key={view.tub ?? view.occupants[0]?.id} />
+  </main>
+);
+
+/** A code that leads nowhere here, and the ways on. */
+export const NotHere = ({
+  found,
+}: {
+  readonly found: Extract<Found, { kind: 'unknown' | 'unassigned' }>;
+}) => (
+  <main class="page">
+    <h1>{found.kind === 'unknown' ? 'This label is not in this collection' : 'A free label'}</h1>
+    <p>
+      {found.kind === 'unknown' ? (
+        <>
+          The code {found.code} reads well, but no tub or card here has it. If your records live in
+          the installed app, open that and scan there. Nothing new was started.
+        </>
+      ) : (
+        <>The code {found.code} was printed, and belongs to no tub or snake yet.</>
+      )}
+    </p>
+    <SlabLink icon="round" kind="main" href="#/round">
+      Scan another
+    </SlabLink>
+    <SlabLink icon="find" href="#/find">
+      Find by name or position
+    </SlabLink>
+    <SlabLink icon="safe" href="#/safe">
+      Take in a backup
+    </SlabLink>
+  </main>
+);

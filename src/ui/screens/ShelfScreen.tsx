@@ -1,0 +1,95 @@
+import { useState } from 'preact/hooks';
+import { Icon } from '../components/Icon.tsx';
+import { SlabLink } from '../components/Slab.tsx';
+import { light, lights, setLight } from '../light.ts';
+import { useModel, useView } from '../model.ts';
+import { remember, remembered } from '../remember.ts';
+import { Page } from './Page.tsx';
+
+const lightWords = { dark: 'Dark', light: 'Light', red: 'Dim red' } as const;
+
+/** What lies on the shelf: things one needs now and then, and how the app behaves. */
+export function ShelfScreen() {
+  const { desk, failWith } = useModel();
+  const status = useView('status', null);
+  const [sound, setSound] = useState(remembered('sound') !== 'off');
+  return (
+    <Page title="Shelf">
+      <div class="stack">
+        <SlabLink
+          icon="safe"
+          href="#/safe"
+          kind={status?.backupDue ? 'warn' : undefined}
+          under={status?.backupDue ? 'No backup for a week' : undefined}
+        >
+          Backup and restore
+        </SlabLink>
+        <SlabLink icon="print" href="#/labels">
+          Print labels
+        </SlabLink>
+        <SlabLink icon="add" href="#/add">
+          Add snakes
+        </SlabLink>
+        <SlabLink icon="racks" href="#/new-rack">
+          New rack
+        </SlabLink>
+      </div>
+      <section class="stack">
+        <h2>Light</h2>
+        <div class="chips" role="group" aria-label="Light">
+          {lights.map((each) => (
+            <button
+              type="button"
+              key={each}
+              class="pill"
+              aria-pressed={light.value === each}
+              onClick={() => setLight(each)}
+            >
+              <Icon name="light" />
+              {lightWords[each]}
+            </button>
+          ))}
+        </div>
+        <label class="tick">
+          <input
+            type="checkbox"
+            checked={sound}
+            onChange={({ currentTarget }) => {
+              remember('sound', currentTarget.checked ? undefined : 'off');
+              setSound(currentTarget.checked);
+            }}
+          />
+          A short tone when something is written
+        </label>
+      </section>
+      <label>
+        Your initials, put on each record
+        <input
+          maxLength={8}
+          value={status?.initials ?? ''}
+          autocomplete="off"
+          onChange={({ currentTarget }) =>
+            void desk.tell('setInitials', currentTarget.value).catch(failWith)
+          }
+        />
+      </label>
+      {status && (
+        <p class="quiet small number">
+          {status.records.toLocaleString('en')} records, {status.animals} snakes, {status.tubs}{' '}
+          tubs.
+        </p>
+      )}
+      <section class="stack small quiet">
+        <h2>Cautions</h2>
+        <p>
+          Nightdrop prompts and explains; you decide. It is no vet: with breathing trouble, a
+          prolapse, stalled laying or weight loss, call a reptile vet.
+        </p>
+        <p>
+          Wash your hands after snakes, tubs and rodents: they can carry Salmonella. Check local
+          rules before you breed, sell, send or feed live prey.
+        </p>
+      </section>
+    </Page>
+  );
+}

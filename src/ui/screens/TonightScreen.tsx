@@ -1,0 +1,133 @@
+import type { Act } from '../../domain/rules/rule.ts';
+import type { Stop, TonightView } from '../../domain/views/tonight-view.ts';
+import { Because } from '../components/Because.tsx';
+import { Icon, type IconName } from '../components/Icon.tsx';
+import { SexMark } from '../components/SexMark.tsx';
+import { SlabLink } from '../components/Slab.tsx';
+import { useView } from '../model.ts';
+import { nightWords } from '../night.ts';
+import { Page } from './Page.tsx';
+
+const actIcons: Record<Act, IconName> = {
+  feed: 'feed',
+  settle: 'overnight',
+  'take-out': 'out',
+  weigh: 'weigh',
+  look: 'alarm',
+};
+
+const summaryWords: readonly (readonly [Act, string])[] = [
+  ['settle', 'left overnight'],
+  ['take-out', 'males out'],
+  ['feed', 'to feed'],
+  ['weigh', 'to weigh'],
+];
+
+/** What to do tonight, in the order one walks. */
+export function TonightScreen() {
+  const view = useView('tonight', null);
+  if (!view) return <Page title="Tonight" />;
+  const first = view.stops.find(({ tub }) => tub !== undefined);
+  return (
+    <Page title="Tonight" beside={`Night of ${nightWords(view.night)}`}>
+      <Summary view={view} />
+      {view.alarms.map((chore) => (
+        <div class="note note-warn" key={chore.animal + chore.rule}>
+          <a class="alarm-line" href={`#/snake/${chore.animal}`}>
+            <Icon name="alarm" />
+            <strong>{chore.asks}</strong>
+          </a>
+          <Because chore={chore} />
+        </div>
+      ))}
+      {first && (
+        <SlabLink icon="round" kind="main" href="#/round" under={`first ${first.position}`}>
+          Start the round
+        </SlabLink>
+      )}
+      {view.stops.length === 0 && view.animals > 0 && (
+        <p class="note">Nothing to do tonight. Good night to you both.</p>
+      )}
+      <StopList stops={view.stops} />
+      {view.waiting.length > 0 && (
+        <details class="waiting">
+          <summary>Not tonight: {view.waiting.length}, with the reason</summary>
+          <StopList stops={view.waiting} />
+        </details>
+      )}
+    </Page>
+  );
+}
+
+const Summary = ({ view }: { readonly view: TonightView }) => (
+  <ul class="summary">
+    {summaryWords
+      .filter(([act]) => view.counts[act] > 0)
+      .map(([act, words]) => (
+        <li key={act}>
+          <Icon name={actIcons[act]} />
+          <strong class="number">{view.counts[act]}</strong> {words}
+        </li>
+      ))}
+  </ul>
+);
+
+function StopList({ stops }: { readonly stops: readonly Stop[] }) {
+  const racks = new Map<string, Stop[]>();
+  for (const stop of stops) racks.set(stop.rackName, [...(racks.get(stop.rackName) ?? []), stop]);
+  return (
+    <>
+      {[...racks].map(([rackName, inRack]) => (
+        <section key={rackName} class="rack-stops">
+          <h2>{inRack[0]?.rack ? `Rack ${rackName}` : rackName}</h2>
+          <ol>
+            {inRack.map((stop) => (
+              <StopLine key={stop.animal} stop={stop} />
+            ))}
+          </ol>
+        </section>
+      ))}
+    </>
+  );
+}
+
+const StopLine = ({ stop }: { readonly stop: Stop }) => (
+  <li class="stop">
+    <a class="stop-link" href={`#/snake/${stop.animal}`}>
+      <span class="plate">{stop.position}</span>
+      <span class="stop-who">
+        <strong>{stop.name}</strong> <SexMark sex={stop.sex} />
+        {stop.chores.map((chore) => (
+          <span
+            key={chore.rule}
+            class={`stop-chore${chore.blocked === undefined ? '' : ' stop-blocked'}`}
+          >
+            <Icon name={chore.blocked === undefined ? actIcons[chore.act] : 'hold'} />
+            <span>
+              {chore.asks}
+              {chore.blocked !== undefined && <>: {chore.blocked}</>}
+              {chore.state === 'overdue' && chore.blocked === undefined && (
+                <span class="overdue">overdue</span>
+              )}
+            </span>
+          </span>
+        ))}
+      </span>
+    </a>
+    <details class="why">
+      <summary>
+        Why<span class="hidden-words"> {stop.name}</span>
+      </summary>
+      {stop.chores.map((chore) => (
+        <div class="because" key={chore.rule}>
+          {chore.because.map((fact) => (
+            <p key={fact}>{fact}</p>
+          ))}
+          <p>
+            Rule {chore.rule}: {chore.says} {chore.source}
+          </p>
+        </div>
+      ))}
+    </details>
+  </li>
+);

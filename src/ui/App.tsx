@@ -1,26 +1,28 @@
 import { useState } from 'preact/hooks';
 import type { AnimalId, RackId, TubId } from '../domain/core/ids.ts';
 import { Icon, type IconName } from './components/Icon.tsx';
+import { lazy } from './lazy.tsx';
 import { ModelContext, useModel, useView, type Model } from './model.ts';
 import { remembered } from './remember.ts';
 import { codeInRoute, parts } from './route.ts';
-import { AddScreen } from './screens/AddScreen.tsx';
-import { AnimalScreen } from './screens/AnimalScreen.tsx';
 import { CodeScreen, SnakeScreen, TubScreen } from './screens/CaptureScreens.tsx';
-import { FindScreen } from './screens/FindScreen.tsx';
-import { LabelsHost } from './screens/LabelsHost.tsx';
-import { MealsScreen } from './screens/MealsScreen.tsx';
-import { NewRackScreen } from './screens/NewRackScreen.tsx';
 import { Asking } from './screens/Notices.tsx';
-import { RackScreen } from './screens/RackScreen.tsx';
-import { RacksScreen } from './screens/RacksScreen.tsx';
 import { RoundScreen } from './screens/RoundScreen.tsx';
-import { SafeScreen } from './screens/SafeScreen.tsx';
-import { ShelfScreen } from './screens/ShelfScreen.tsx';
-import { StartScreen } from './screens/StartScreen.tsx';
 import { TonightScreen } from './screens/TonightScreen.tsx';
 import './app.css';
 import './components/components.css';
+
+const AddScreen = lazy(async () => (await import('./screens/AddScreen.tsx')).AddScreen);
+const AnimalScreen = lazy(async () => (await import('./screens/AnimalScreen.tsx')).AnimalScreen);
+const FindScreen = lazy(async () => (await import('./screens/FindScreen.tsx')).FindScreen);
+const LabelsHost = lazy(async () => (await import('./screens/LabelsHost.tsx')).LabelsHost);
+const MealsScreen = lazy(async () => (await import('./screens/MealsScreen.tsx')).MealsScreen);
+const NewRackScreen = lazy(async () => (await import('./screens/NewRackScreen.tsx')).NewRackScreen);
+const RackScreen = lazy(async () => (await import('./screens/RackScreen.tsx')).RackScreen);
+const RacksScreen = lazy(async () => (await import('./screens/RacksScreen.tsx')).RacksScreen);
+const SafeScreen = lazy(async () => (await import('./screens/SafeScreen.tsx')).SafeScreen);
+const ShelfScreen = lazy(async () => (await import('./screens/ShelfScreen.tsx')).ShelfScreen);
+const StartScreen = lazy(async () => (await import('./screens/StartScreen.tsx')).StartScreen);
 
 /** What the shell tells of a waiting new version. */
 export interface Updates {

@@ -8,10 +8,9 @@ import type { Doubt } from '../domain/assess/doubt.ts';
 import type { Draft, RackEvent } from '../domain/events/event.ts';
 import { newestVersion, readEvent } from '../domain/events/read-event.ts';
 import type { TubId } from '../domain/core/ids.ts';
-import { writeBackup } from '../store/backup-file.ts';
 import type { DeviceNotes } from '../store/device-notes.ts';
 import type { Collection, World } from './collection.ts';
-import { lookIntoBackup, type LookedInto } from './restore.ts';
+import type { LookedInto } from './restore.ts';
 
 type Handlers = {
   readonly [Kind in Exclude<keyof Commands, 'open' | 'eraseDemo'>]: (
@@ -140,6 +139,7 @@ export function createDeskKeeper(
           ...picture.ledger.events(),
           ...collection.unreadable.map(({ raw }) => raw),
         ];
+        const { writeBackup } = await import('../store/backup-file.ts');
         const text = await writeBackup({ collection: notes.collection ?? '', made, records });
         return { fileName: `${made.slice(0, 10)}.nightdrop.jsonl`, text };
       },
@@ -150,6 +150,7 @@ export function createDeskKeeper(
       },
       async lookInto(file) {
         await collection.readHistory();
+        const { lookIntoBackup } = await import('./restore.ts');
         const result = await lookIntoBackup(
           file,
           picture.ledger,

@@ -1,4 +1,4 @@
-import { Day } from '../core/calendar.ts';
+import { Day } from '../events/fields.ts';
 import type { Sex } from '../events/life.ts';
 import type { NewAnimal } from './new-animals.ts';
 

@@ -1,11 +1,11 @@
-import { addDays as addDaysToDate, differenceInCalendarDays, formatISO, parseISO } from 'date-fns';
-import * as z from 'zod/mini';
+import { addDays as addDaysToDate } from 'date-fns/addDays';
+import { differenceInCalendarDays } from 'date-fns/differenceInCalendarDays';
+import type * as z from 'zod/mini';
 
 // The only module of the domain that knows dates: one meaning for "day", "night" and "moment".
 
 /** A calendar day as a person writes it, `2026-03-29`: no time of day and no time zone. */
-export const Day = z.iso.date().brand<'Day'>();
-export type Day = z.infer<typeof Day>;
+export type Day = string & z.core.$brand<'Day'>;
 
 /**
  * A moment with the offset of the clock it was read from, `2026-03-29T23:10:00+02:00`.
@@ -13,8 +13,7 @@ export type Day = z.infer<typeof Day>;
  * The local hour stays readable in it for ever, whatever zone or summer time comes later.
  * Source: RFC 3339 §5.6 `date-time`.
  */
-export const Moment = z.iso.datetime({ offset: true }).brand<'Moment'>();
-export type Moment = z.infer<typeof Moment>;
+export type Moment = string & z.core.$brand<'Moment'>;
 
 /** What the outer layers read from the clock and hand in. */
 export interface Clock {
@@ -49,10 +48,19 @@ export function momentOf({ ms, offsetMin }: Clock): Moment {
  * @example daysBetween('2026-03-28', '2026-03-30') //=> 2
  */
 export const daysBetween = (from: Day, to: Day): number =>
-  differenceInCalendarDays(parseISO(to), parseISO(from));
+  differenceInCalendarDays(localDate(to), localDate(from));
 
-export const addDays = (day: Day, days: number): Day =>
-  formatISO(addDaysToDate(parseISO(day), days), { representation: 'date' }) as Day;
+export function addDays(day: Day, days: number): Day {
+  const date = addDaysToDate(localDate(day), days);
+  const year = String(date.getFullYear()).padStart(4, '0');
+  return `${year}-${two(date.getMonth() + 1)}-${two(date.getDate())}` as Day;
+}
+
+/** The day's first moment on this device, which is all that day arithmetic needs. */
+function localDate(day: Day): Date {
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  return new Date(year, month - 1, date);
+}
 
 /** The month of a day, 1 to 12. */
 export const monthOf = (day: Day): number => Number(day.slice(5, 7));

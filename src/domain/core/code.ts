@@ -1,13 +1,11 @@
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 import { SYMBOLS } from './ids.ts';
 import { ok, refuse, type Result } from './result.ts';
 
 /** What a printed label says: six symbols of Crockford base 32 and a check symbol. */
-export const LabelCode = z
-  .string()
-  .check(z.regex(new RegExp(`^[${SYMBOLS}]{7}$`)))
-  .brand<'LabelCode'>();
-export type LabelCode = z.infer<typeof LabelCode>;
+export type LabelCode = string & z.core.$brand<'LabelCode'>;
+
+export const CODE_PATTERN = new RegExp(`^[${SYMBOLS}]{7}$`);
 
 const OWN_LENGTH = 6;
 
@@ -63,7 +61,7 @@ export function readTypedCode(typed: string): Result<LabelCode> {
     .toUpperCase()
     .replace(/[\s-]/g, '')
     .replace(/[ILO]/g, (letter) => READ_AS[letter] ?? letter);
-  if (!LabelCode.safeParse(symbols).success) {
+  if (!CODE_PATTERN.test(symbols)) {
     return refuse('not-a-code', 'A label code has seven letters and digits, like 7KQ2M9X.');
   }
   return checkSymbol(symbols.slice(0, OWN_LENGTH)) === symbols.charAt(OWN_LENGTH)

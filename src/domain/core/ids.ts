@@ -1,41 +1,23 @@
-import * as z from 'zod/mini';
+import type * as z from 'zod/mini';
 
 // Crockford's base 32: no I, L, O or U, so that nothing is read for something else.
 export const SYMBOLS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 
 const TIME_LENGTH = 9; // 45 bits of milliseconds: until the year 3084
 const COUNT_LENGTH = 3; // 15 bits: 32,768 ids in one millisecond
-const WRITER_LENGTH = 5; // 25 random bits for each writer and session
+export const WRITER_LENGTH = 5; // 25 random bits for each writer and session
 
-const body = `[${SYMBOLS}]{${TIME_LENGTH + COUNT_LENGTH + WRITER_LENGTH}}`;
-const idSchema = <Brand extends string>(prefix: string) =>
-  z
-    .string()
-    .check(z.regex(new RegExp(`^${prefix}${body}$`)))
-    .brand<Brand>();
+export const ID_LENGTH = TIME_LENGTH + COUNT_LENGTH + WRITER_LENGTH;
 
 /** Time-sortable as text, and unique across devices without asking any of them. */
-export const EventId = idSchema<'EventId'>('');
-export type EventId = z.infer<typeof EventId>;
-
-export const AnimalId = idSchema<'AnimalId'>('a-');
-export type AnimalId = z.infer<typeof AnimalId>;
-
-export const TubId = idSchema<'TubId'>('t-');
-export type TubId = z.infer<typeof TubId>;
-
-export const RackId = idSchema<'RackId'>('k-');
-export type RackId = z.infer<typeof RackId>;
-
-export const RoomId = idSchema<'RoomId'>('r-');
-export type RoomId = z.infer<typeof RoomId>;
+export type EventId = string & z.core.$brand<'EventId'>;
+export type AnimalId = string & z.core.$brand<'AnimalId'>;
+export type TubId = string & z.core.$brand<'TubId'>;
+export type RackId = string & z.core.$brand<'RackId'>;
+export type RoomId = string & z.core.$brand<'RoomId'>;
 
 /** Five symbols naming one device. */
-export const DeviceId = z
-  .string()
-  .check(z.regex(new RegExp(`^[${SYMBOLS}]{${WRITER_LENGTH}}$`)))
-  .brand<'DeviceId'>();
-export type DeviceId = z.infer<typeof DeviceId>;
+export type DeviceId = string & z.core.$brand<'DeviceId'>;
 
 /** `value` in base 32, most significant symbol first, so that text order is number order. */
 export function inBase32(value: number, length: number): string {

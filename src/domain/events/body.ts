@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { AnimalId } from '../core/ids.ts';
+import { AnimalId } from './fields.ts';
 import { event, grams, line, remark } from './envelope.ts';
 
 const animal = AnimalId;

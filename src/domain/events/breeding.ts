@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { AnimalId, TubId } from '../core/ids.ts';
+import { AnimalId, TubId } from './fields.ts';
 import { count, event, line, remark } from './envelope.ts';
 
 const pair = { male: AnimalId, female: AnimalId };

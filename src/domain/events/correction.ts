@@ -1,4 +1,4 @@
-import { EventId } from '../core/ids.ts';
+import { EventId } from './fields.ts';
 import { event, line } from './envelope.ts';
 
 /** Nothing is ever deleted: a struck event stays readable, with the reason. */

@@ -1,6 +1,5 @@
 import * as z from 'zod/mini';
-import { Moment } from '../core/calendar.ts';
-import { DeviceId, EventId } from '../core/ids.ts';
+import { DeviceId, EventId, Moment } from './fields.ts';
 
 export const line = (maxLength: number) =>
   z.string().check(z.trim(), z.minLength(1), z.maxLength(maxLength));

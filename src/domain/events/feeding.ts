@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { AnimalId, EventId } from '../core/ids.ts';
+import { AnimalId, EventId } from './fields.ts';
 import { count, event, grams, line, remark } from './envelope.ts';
 
 export const Prey = z.strictObject({

@@ -1,6 +1,5 @@
 import * as z from 'zod/mini';
-import { Day } from '../core/calendar.ts';
-import { AnimalId, TubId } from '../core/ids.ts';
+import { AnimalId, Day, TubId } from './fields.ts';
 import { event, line, remark } from './envelope.ts';
 
 export const Sex = z.enum(['male', 'female', 'unknown']);

@@ -1,6 +1,5 @@
 import * as z from 'zod/mini';
-import { LabelCode } from '../core/code.ts';
-import { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
+import { AnimalId, LabelCode, RackId, RoomId, TubId } from './fields.ts';
 import { count, event, line, remark } from './envelope.ts';
 
 const row = count(99);

@@ -2,6 +2,7 @@ import { ok, refuse, type Result } from '../domain/core/result.ts';
 import type { FileLike, RestorePreview } from '../domain/desk.ts';
 import type { RackEvent } from '../domain/events/event.ts';
 import { readEvent, type Unreadable } from '../domain/events/read-event.ts';
+import { sayWhatIsWrong } from '../domain/events/say-what-is-wrong.ts';
 import type { Ledger } from '../domain/state/ledger.ts';
 import { readBackup } from '../store/backup-file.ts';
 
@@ -28,6 +29,7 @@ export async function lookIntoBackup(
   unreadable: readonly Unreadable[],
   collection: string | undefined,
 ): Promise<Result<LookedInto>> {
+  sayWhatIsWrong();
   const backup = await readBackup(file);
   if (!backup.ok) return backup;
   if (ledger.size > 0 && collection !== undefined && backup.value.collection !== collection) {

@@ -3,9 +3,6 @@ import type { Result } from '../core/result.ts';
 import { RackEvent } from './event.ts';
 import { upcast, type RawEvent } from './upcast.ts';
 
-// The small build of zod has no words of its own for what is wrong.
-z.config(z.locales.en());
-
 const Raw = z.record(z.string(), z.unknown());
 
 /** A stored record this version cannot understand, kept as it was found. */

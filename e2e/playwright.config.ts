@@ -1,0 +1,30 @@
+import { defineConfig } from '@playwright/test';
+import { browserArgs, findBrowser } from './browser.ts';
+
+const PORT = 4199;
+
+export default defineConfig({
+  testDir: '.',
+  outputDir: '../test-results',
+  workers: 1,
+  timeout: 90_000,
+  forbidOnly: true,
+  reporter: [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${PORT}/`,
+    viewport: { width: 390, height: 844 },
+    hasTouch: true,
+    deviceScaleFactor: 2,
+    permissions: ['camera'],
+    locale: 'en-GB',
+    timezoneId: 'Europe/Berlin',
+    launchOptions: { executablePath: findBrowser(), args: [...browserArgs] },
+  },
+  webServer: {
+    // The built app, as any static host would serve it.
+    command: `npx vite preview --host 127.0.0.1 --port ${PORT} --strictPort`,
+    cwd: '..',
+    url: `http://127.0.0.1:${PORT}/`,
+    reuseExistingServer: false,
+  },
+});

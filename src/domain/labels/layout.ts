@@ -40,10 +40,10 @@ export function layoutLabel(
   const column: BoxMm = { x: right, y: inset, width: width - inset - right, height: end - inset };
 
   const code = placeCode(subject, chosen, qr, bottom, column);
-  const spoken = chosen.codeBelow ? 0 : code.size * 1.1;
+  const codeRoom = chosen.codeBelow ? 0 : code.size * 1.1;
   const words = isTall(format)
     ? tallWords(subject, format, { ...column, y: qr.y, height: end - qr.y })
-    : columnWords(subject, { ...column, height: column.height - spoken });
+    : columnWords(subject, { ...column, height: column.height - codeRoom });
   return {
     placed: [
       qr,

@@ -28,7 +28,7 @@ export function createDeskClient(worker: Worker): Desk {
   return {
     watch(kind, ask, show) {
       const id = ++lastId;
-      watching.set(id, show as (view: never) => void);
+      watching.set(id, show);
       send({ is: 'watch', id, kind, ask } as ToDesk);
       return () => {
         watching.delete(id);

@@ -4,7 +4,7 @@ import { Icon, type IconName } from './components/Icon.tsx';
 import { lazy } from './lazy.tsx';
 import { ModelContext, useModel, useView, type Model } from './model.ts';
 import { remembered } from './remember.ts';
-import { codeInRoute, parts } from './route.ts';
+import { looksLikeCode, parts } from './route.ts';
 import { CodeScreen, SnakeScreen, TubScreen } from './screens/CaptureScreens.tsx';
 import { Asking } from './screens/Notices.tsx';
 import { RoundScreen } from './screens/RoundScreen.tsx';
@@ -49,11 +49,10 @@ function Shell({
   readonly updates: Updates;
 }) {
   const status = useView('status', null);
-  const code = codeInRoute(parts.value);
   const isNew = !isBegun && status !== undefined && status.records === 0;
   if (!status) return <main class="page" aria-busy="true" />;
   // A scanned link in a browser without the records must never begin an empty collection.
-  if (isNew && !code) return <StartScreen onBegun={onBegun} />;
+  if (isNew && !looksLikeCode(parts.value)) return <StartScreen onBegun={onBegun} />;
   return (
     <>
       <Banners updates={updates} />
@@ -66,8 +65,7 @@ function Shell({
 
 function Screen() {
   const [first = '', second = ''] = parts.value;
-  const code = codeInRoute(parts.value);
-  if (code) return <CodeScreen code={code} />;
+  if (looksLikeCode(parts.value)) return <CodeScreen text={first} />;
   switch (first) {
     case 'round':
       return <RoundScreen />;
@@ -108,10 +106,13 @@ const places: readonly (readonly [string, string, IconName])[] = [
   ['shelf', 'Shelf', 'shelf'],
 ];
 
-/** Hidden where the whole hand is needed for writing. */
+/** Where the whole hand is needed for writing, and nothing else may take room. */
+const isAtTub = (): boolean =>
+  ['round', 'tub', 'snake'].includes(parts.value[0] ?? '') || looksLikeCode(parts.value);
+
 function Nav() {
   const [first = 'tonight'] = parts.value;
-  if (['round', 'tub', 'snake'].includes(first) || codeInRoute(parts.value)) return null;
+  if (isAtTub()) return null;
   return (
     <nav class="places" aria-label="Places">
       {places.map(([to, word, icon]) => (
@@ -157,9 +158,9 @@ const isQuietPlace = (): boolean => ['tonight', 'shelf', undefined].includes(par
 
 function DemoBanner() {
   return (
-    <div class="banner banner-demo">
-      <span>Demo: invented snakes</span>
-      <EraseDemo />
+    <div class={`banner banner-demo${isAtTub() ? ' banner-thin' : ''}`}>
+      <span>Demo, invented</span>
+      {!isAtTub() && <EraseDemo />}
     </div>
   );
 }

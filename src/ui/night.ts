@@ -1,8 +1,8 @@
 import type { Day } from '../domain/core/calendar.ts';
 
-const WEEKDAY = new Intl.DateTimeFormat('en', { weekday: 'short', timeZone: 'UTC' });
-const MONTH = new Intl.DateTimeFormat('en', { day: 'numeric', month: 'short', timeZone: 'UTC' });
-const FULL = new Intl.DateTimeFormat('en', {
+const WEEKDAY = new Intl.DateTimeFormat('en-GB', { weekday: 'short', timeZone: 'UTC' });
+const MONTH = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' });
+const FULL = new Intl.DateTimeFormat('en-GB', {
   day: 'numeric',
   month: 'short',
   year: 'numeric',
@@ -13,7 +13,7 @@ const noon = (day: Day): Date => new Date(`${day}T12:00:00Z`);
 
 /** @example nightWords('2026-11-24') //=> 'Tue 24 Nov' */
 export const nightWords = (day: Day): string =>
-  `${WEEKDAY.format(noon(day))} ${MONTH.format(noon(day)).replace(/^(\w+) (\d+)$/, '$2 $1')}`;
+  `${WEEKDAY.format(noon(day))} ${MONTH.format(noon(day))}`;
 
 /** With the year, for histories that go back. */
 export const dayWords = (day: Day): string => FULL.format(noon(day));

@@ -1,6 +1,4 @@
 import { computed, signal } from '@preact/signals';
-import type { LabelCode } from '../domain/core/code.ts';
-import { readTypedCode } from '../domain/core/code.ts';
 
 // Routes live behind the hash, so that the app runs from any folder of any host and reloads offline.
 
@@ -16,13 +14,12 @@ addEventListener('hashchange', () => {
 /** The parts of the route: `#/rack/k-…` is `['rack', 'k-…']`. */
 export const parts = computed(() => path.value.split('/').filter((part) => part !== ''));
 
-/** A route that is a label's code, as the phone's own camera opens it: `#/7KQ2M9X`. */
-export function codeInRoute([first = '']: readonly string[]): LabelCode | undefined {
-  // Screens are named in lower case and codes printed in upper case.
-  if (!/^[0-9A-Z]{7}$/.test(first)) return undefined;
-  const code = readTypedCode(first);
-  return code.ok ? code.value : undefined;
-}
+/**
+ * Whether a route is a label's code, as the phone's own camera opens it: `#/7KQ2M9X`. Screens are
+ * named in lower case and codes printed in upper case.
+ */
+export const looksLikeCode = ([first = '']: readonly string[]): boolean =>
+  /^[0-9A-Z]{7}$/.test(first);
 
 export const go = (to: string): void => {
   location.hash = to;

@@ -3,7 +3,7 @@ import type { Draft } from '../../domain/events/event.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { Slab } from '../components/Slab.tsx';
 import { useModel } from '../model.ts';
-import type { FormName } from './CaptureForm.tsx';
+import type { FormName } from './form-props.ts';
 import { onNight, takenOut } from './drafts.ts';
 
 interface ActionsProps {
@@ -13,122 +13,127 @@ interface ActionsProps {
   readonly onForm: (form: FormName) => void;
 }
 
-/** The big buttons. They keep their places, so that the thumb learns them; what is due comes first. */
+/** The big buttons. They keep their places, so that the thumb learns them; what is open stands first. */
 export function CaptureActions({ view, occupant, night, onForm }: ActionsProps) {
   const { write } = useModel();
-  const { id: animal, name, meal, mealShort } = occupant;
-  const put = (draft: Draft, words: string) =>
+  const put: Put = (draft, words) =>
     void write({ drafts: [onNight(draft, night)], tub: view.tub, words });
-  const offered = (outcome: 'ate' | 'refused') =>
-    put({ type: 'meal-offered', animal, prey: meal, outcome }, `${name} ${outcome} ${mealShort}`);
+  const form = (name: FormName) => () => onForm(name);
 
   return (
-    <div class="actions">
-      <DueFirst view={view} occupant={occupant} put={put} />
-      <div class="two">
-        <Slab icon="feed" kind="main" under={occupant.mealWords} onPress={() => offered('ate')}>
-          Ate
+    <div class="two actions">
+      <FirstRow view={view} occupant={occupant} put={put} />
+      <Slab icon="weigh" onPress={form('weigh')}>
+        Weight
+      </Slab>
+      <Slab icon="shed" onPress={form('shed')}>
+        Shed
+      </Slab>
+      {!view.pair && (
+        <Slab icon="pair" onPress={form('pair')}>
+          Pair
         </Slab>
-        <Slab icon="refuse" under={mealShort} onPress={() => offered('refused')}>
-          Refused
-        </Slab>
-        <Slab icon="weigh" onPress={() => onForm('weigh')}>
-          Weight
-        </Slab>
-        <Slab icon="shed" onPress={() => onForm('shed')}>
-          Shed
-        </Slab>
-        <Lock view={view} put={put} onForm={onForm} />
-        <Slab icon="follicles" onPress={() => onForm('follicles')}>
-          Follicles
-        </Slab>
-        <Slab icon="overnight" onPress={() => onForm('meal')}>
-          Other meal
-        </Slab>
-        <Slab icon="more" onPress={() => onForm('more')}>
-          More
-        </Slab>
-      </div>
+      )}
+      <Slab icon="follicles" onPress={form('follicles')}>
+        Follicles
+      </Slab>
+      <Slab icon="overnight" onPress={form('meal')}>
+        Other meal
+      </Slab>
+      <Slab icon="more" onPress={form('more')}>
+        More
+      </Slab>
     </div>
   );
 }
 
 type Put = (draft: Draft, words: string) => void;
 
-/** What was left open at this tub comes before a new meal. */
-function DueFirst({
-  view,
-  occupant,
-  put,
-}: {
+interface RowProps {
   readonly view: CaptureView;
   readonly occupant: Occupant;
   readonly put: Put;
-}) {
-  const { left, id: animal, name } = occupant;
-  const isOut = occupant.chores.some(({ act }) => act === 'take-out');
+}
+
+/** One tap each: a pair that is together is not fed, and a meal left is settled before the next. */
+function FirstRow({ view, occupant, put }: RowProps) {
+  if (view.pair) return <PairRow pair={view.pair} view={view} occupant={occupant} put={put} />;
+  return occupant.left ? (
+    <LeftRow left={occupant.left} occupant={occupant} put={put} />
+  ) : (
+    <MealRow occupant={occupant} put={put} />
+  );
+}
+
+function MealRow({ occupant, put }: Omit<RowProps, 'view'>) {
+  const { id: animal, name, meal, mealShort, mealWords } = occupant;
+  const offered = (outcome: 'ate' | 'refused') => () =>
+    put({ type: 'meal-offered', animal, prey: meal, outcome }, `${name} ${outcome} ${mealShort}`);
   return (
     <>
-      {left && (
-        <div class="two">
-          {(['ate', 'refused'] as const).map((outcome) => (
-            <Slab
-              key={outcome}
-              icon={outcome === 'ate' ? 'check' : 'close'}
-              kind="main"
-              under={`${left.words}, left overnight`}
-              onPress={() =>
-                put(
-                  { type: 'meal-settled', animal, offer: left.offer, outcome },
-                  `${name}: meal left was ${outcome === 'ate' ? 'eaten' : 'not eaten'}`,
-                )
-              }
-            >
-              {outcome === 'ate' ? 'Eaten' : 'Not eaten'}
-            </Slab>
-          ))}
-        </div>
-      )}
-      {view.pair && isOut && (
-        <Slab
-          icon="out"
-          kind="main"
-          onPress={() => view.pair && put(takenOut(view.pair), `${name} taken out`)}
-        >
-          Take {name} out
-        </Slab>
-      )}
+      <Slab icon="feed" kind="main" under={mealWords} onPress={offered('ate')}>
+        Ate
+      </Slab>
+      <Slab icon="refuse" under={mealShort} onPress={offered('refused')}>
+        Refused
+      </Slab>
     </>
   );
 }
 
-/** One tap where a pair is together; else the way to put one in. */
-function Lock({
+function LeftRow({
+  left,
+  occupant,
+  put,
+}: Omit<RowProps, 'view'> & { readonly left: NonNullable<Occupant['left']> }) {
+  const { id: animal, name } = occupant;
+  const settled = (outcome: 'ate' | 'refused') => () =>
+    put(
+      { type: 'meal-settled', animal, offer: left.offer, outcome },
+      `${name}: meal left was ${outcome === 'ate' ? 'eaten' : 'not eaten'}`,
+    );
+  return (
+    <>
+      <Slab icon="check" kind="main" under={`${left.words}, left`} onPress={settled('ate')}>
+        Eaten
+      </Slab>
+      <Slab icon="close" under={`${left.words}, left`} onPress={settled('refused')}>
+        Not eaten
+      </Slab>
+    </>
+  );
+}
+
+function PairRow({
+  pair,
   view,
   put,
-  onForm,
-}: {
-  readonly view: CaptureView;
-  readonly put: Put;
-  readonly onForm: (form: FormName) => void;
-}) {
-  const { pair } = view;
-  return pair ? (
-    <Slab
-      icon="lock"
-      under="both seen together"
-      onPress={() =>
-        put(
-          { type: 'pair-seen', male: pair.male, female: pair.female, seen: 'locked' },
-          'Lock seen',
-        )
-      }
-    >
-      Lock
-    </Slab>
-  ) : (
-    <Slab icon="pair" onPress={() => onForm('pair')}>
-      Pair
-    </Slab>
+}: RowProps & { readonly pair: NonNullable<CaptureView['pair']> }) {
+  const male = view.occupants.find(({ id }) => id === pair.male);
+  const isDue = male?.chores.some(({ act }) => act === 'take-out') ?? false;
+  return (
+    <>
+      <Slab
+        icon="lock"
+        kind={isDue ? undefined : 'main'}
+        under="seen just now"
+        onPress={() =>
+          put(
+            { type: 'pair-seen', male: pair.male, female: pair.female, seen: 'locked' },
+            'Lock seen',
+          )
+        }
+      >
+        Lock
+      </Slab>
+      <Slab
+        icon="out"
+        kind={isDue ? 'main' : undefined}
+        under={male?.name}
+        onPress={() => put(takenOut(pair), `${male?.name ?? 'He'} taken out`)}
+      >
+        Take out
+      </Slab>
+    </>
   );
 }

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { showGrams } from '../../domain/core/units.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { Because } from '../components/Because.tsx';
@@ -8,7 +9,9 @@ import { nightWords } from '../night.ts';
 export function CaptureFacts({
   view,
   occupant,
+  children,
 }: {
+  readonly children: ComponentChildren;
   readonly view: CaptureView;
   readonly occupant: Occupant;
 }) {
@@ -64,6 +67,7 @@ export function CaptureFacts({
           <Icon name="hold" /> Not fed: {occupant.feedingBlock}
         </p>
       )}
+      {children}
       <ol class="recent" aria-label="Last records">
         {occupant.recent.map((line) => (
           <li key={line.id}>

@@ -1,8 +1,8 @@
 import type { Day } from '../../domain/core/calendar.ts';
-import type { Draft } from '../../domain/events/event.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { useModel } from '../model.ts';
 import { onNight } from './drafts.ts';
+import type { FormName, FormProps } from './form-props.ts';
 import { FolliclesForm } from './FolliclesForm.tsx';
 import { MealForm } from './MealForm.tsx';
 import { MoreForm } from './MoreForm.tsx';
@@ -10,24 +10,6 @@ import { MoveForm } from './MoveForm.tsx';
 import { PairForm } from './PairForm.tsx';
 import { ShedForm } from './ShedForm.tsx';
 import { WeighForm } from './WeighForm.tsx';
-
-export type FormName = 'weigh' | 'shed' | 'follicles' | 'meal' | 'pair' | 'more' | 'move';
-
-/** What a form needs: who it is about, and how to write. Closes itself once it is written. */
-export interface FormProps {
-  readonly view: CaptureView;
-  readonly occupant: Occupant;
-  readonly put: (
-    draft: Draft,
-    words: string,
-    more?: {
-      readonly after?: () => void;
-      readonly instead?: (value: number) => Draft;
-    },
-  ) => void;
-  readonly onClose: () => void;
-  readonly onForm: (form: FormName) => void;
-}
 
 const forms = {
   weigh: WeighForm,

@@ -4,7 +4,8 @@ import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { Notices } from '../screens/Notices.tsx';
 import { CaptureActions } from './CaptureActions.tsx';
 import { CaptureFacts } from './CaptureFacts.tsx';
-import { CaptureForm, type FormName } from './CaptureForm.tsx';
+import { CaptureForm } from './CaptureForm.tsx';
+import type { FormName } from './form-props.ts';
 import { EmptyTub } from './EmptyTub.tsx';
 import { TubHead } from './TubHead.tsx';
 import { WhenPicker } from './WhenPicker.tsx';
@@ -27,10 +28,11 @@ export function CapturePanel({ view }: { readonly view: CaptureView }) {
       <TubHead view={view} occupant={occupant} onChoose={setChosen} />
       {occupant ? (
         <>
-          <CaptureFacts view={view} occupant={occupant} />
+          <CaptureFacts view={view} occupant={occupant}>
+            <WhenPicker tonight={view.night} night={night} onPick={setNight} />
+          </CaptureFacts>
           <div class="capture-hand">
             <Notices />
-            <WhenPicker tonight={view.night} night={night} onPick={setNight} />
             <CaptureActions view={view} occupant={occupant} night={night} onForm={setForm} />
           </div>
           {form && (

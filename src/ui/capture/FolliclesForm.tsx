@@ -4,7 +4,7 @@ import { NumberPad } from '../components/NumberPad.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useDraft } from '../model.ts';
-import type { FormProps } from './CaptureForm.tsx';
+import type { FormProps } from './form-props.ts';
 
 type Found = EventOf<'follicles-scanned'>['found'];
 

@@ -4,7 +4,7 @@ import { showPrey, showMeal } from '../../domain/protocol/planned-meal.ts';
 import { preySizes } from '../../domain/protocol/prey-sizes.ts';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
-import type { FormProps } from './CaptureForm.tsx';
+import type { FormProps } from './form-props.ts';
 
 const outcomes = [
   { outcome: 'ate', words: 'Ate', icon: 'feed' },

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useDraft } from '../model.ts';
-import type { FormProps } from './CaptureForm.tsx';
+import type { FormProps } from './form-props.ts';
 import { rareRecords, type RareRecord } from './rare-records.ts';
 
 /** The rarer records: one tap to the kind, one to the choice. */

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
-import type { FormProps } from './CaptureForm.tsx';
+import type { FormProps } from './form-props.ts';
 
 const MOST = 12;
 

@@ -3,7 +3,7 @@ import type { Hit } from '../../domain/views/find-view.ts';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';
-import type { FormProps } from './CaptureForm.tsx';
+import type { FormProps } from './form-props.ts';
 
 const MOST = 12;
 

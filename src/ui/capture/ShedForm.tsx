@@ -1,6 +1,6 @@
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
-import type { FormProps } from './CaptureForm.tsx';
+import type { FormProps } from './form-props.ts';
 
 const qualities = [
   { quality: 'whole', words: 'Whole', under: undefined },

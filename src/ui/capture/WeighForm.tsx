@@ -4,7 +4,7 @@ import { NumberPad } from '../components/NumberPad.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { useDraft } from '../model.ts';
 import { remember, remembered } from '../remember.ts';
-import type { FormProps } from './CaptureForm.tsx';
+import type { FormProps } from './form-props.ts';
 
 /** A mass, typed in the keeper's unit, kept in grams with what was typed. */
 export function WeighForm({ occupant, put, onClose }: FormProps) {

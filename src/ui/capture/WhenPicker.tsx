@@ -16,7 +16,7 @@ export function WhenPicker({
   const earlier = Array.from({ length: NIGHTS_BACK }, (_, i) => addDays(tonight, -1 - i));
   return (
     <label class="when">
-      <span class="quiet small">Night of</span>
+      <span class="quiet small">Write it to</span>
       <select
         value={night ?? ''}
         onChange={({ currentTarget }) =>

@@ -1,3 +1,5 @@
+import { useEffect } from 'preact/hooks';
+
 interface PadProps {
   readonly label: string;
   readonly unit: string;
@@ -31,18 +33,20 @@ export function NumberPad({
   before,
 }: PadProps) {
   const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', decimals ? '.' : '', '0', '⌫'];
-  const typeByKeyboard = (event: KeyboardEvent) => {
-    if (/^[0-9]$/.test(event.key) || (decimals && event.key === '.'))
-      onType(typeKey(typed, event.key));
-    else if (event.key === 'Backspace') onType(typeKey(typed, '⌫'));
-    else if (event.key === 'Enter' && typed !== '') onDone();
-    else return;
-    event.preventDefault();
-    event.stopPropagation();
-  };
+  // A real keyboard types too, as on a laptop beside the scale.
+  useEffect(() => {
+    const typeByKeyboard = (event: KeyboardEvent) => {
+      if (/^[0-9]$/.test(event.key) || (decimals && event.key === '.')) {
+        onType(typeKey(typed, event.key));
+      } else if (event.key === 'Backspace') {
+        onType(typeKey(typed, '⌫'));
+      }
+    };
+    addEventListener('keydown', typeByKeyboard);
+    return () => removeEventListener('keydown', typeByKeyboard);
+  });
   return (
-    // The keys inside are the controls; this only lets a real keyboard type too.
-    <div class="stack" role="group" aria-label={label} onKeyDown={typeByKeyboard}>
+    <div class="stack">
       <div class="pad-shown">
         <output aria-label={label}>{typed}</output>
         <span class="quiet">

@@ -12,47 +12,30 @@ export function Sheet({
   readonly onClose: () => void;
   readonly children: ComponentChildren;
 }) {
-  const panel = useRef<HTMLDivElement>(null);
+  const panel = useRef<HTMLDialogElement>(null);
+  // Modal: the browser keeps the focus inside, and gives it back afterwards.
   useEffect(() => {
-    const before = document.activeElement;
-    panel.current?.focus();
-    return () => {
-      if (before instanceof HTMLElement) before.focus();
-    };
+    panel.current?.showModal();
+    return () => panel.current?.close();
   }, []);
-  const keepInside = (event: KeyboardEvent) => {
-    if (event.key === 'Escape') onClose();
-    if (event.key !== 'Tab' || !panel.current) return;
-    const stops = panel.current.querySelectorAll<HTMLElement>('button,input,select,textarea,a');
-    const [first, last] = [stops[0], stops[stops.length - 1]];
-    if (event.shiftKey && document.activeElement === first) {
-      event.preventDefault();
-      last?.focus();
-    } else if (!event.shiftKey && document.activeElement === last) {
-      event.preventDefault();
-      first?.focus();
-    }
-  };
   return (
-    <div class="sheet-back">
-      <div
-        class="sheet arrives"
-        role="dialog"
-        aria-modal="true"
-        aria-label={title}
-        tabIndex={-1}
-        ref={panel}
-        onKeyDown={keepInside}
-      >
-        <div class="sheet-head">
-          <h2>{title}</h2>
-          <button type="button" class="pill" onClick={onClose}>
-            <Icon name="close" />
-            Close
-          </button>
-        </div>
-        {children}
+    <dialog
+      class="sheet arrives"
+      aria-label={title}
+      ref={panel}
+      onCancel={(cancelled) => {
+        cancelled.preventDefault();
+        onClose();
+      }}
+    >
+      <div class="sheet-head">
+        <h2>{title}</h2>
+        <button type="button" class="pill" onClick={onClose}>
+          <Icon name="close" />
+          Close
+        </button>
       </div>
-    </div>
+      {children}
+    </dialog>
   );
 }

@@ -1,10 +1,12 @@
 import { useState } from 'preact/hooks';
 import { readTypedCode, type LabelCode } from '../../domain/core/code.ts';
-import type { TubId } from '../../domain/core/ids.ts';
+import { SYMBOLS, type TubId } from '../../domain/core/ids.ts';
 import { Sheet } from '../components/Sheet.tsx';
 import { useView } from '../model.ts';
 
-const KEYS = [...'0123456789ABCDEFGHJKMNPQRSTVWXYZ'];
+const KEYS = Array.from(SYMBOLS);
+
+const plain = (position: string): string => position.replaceAll('-', '');
 
 /** A way on without a camera: a position like B4-2, or the seven signs under the code. */
 export function Keypad({
@@ -19,7 +21,6 @@ export function Keypad({
   const [typed, setTyped] = useState('');
   const labels = useView('labels', null);
   const tubs = (labels?.labelled ?? []).filter(({ kind }) => kind === 'tub');
-  const plain = (position: string) => position.replaceAll('-', '');
   const match = tubs.find(({ position = '' }) => plain(position) === plain(typed));
   const code = typed.length === 7 ? readTypedCode(typed) : undefined;
   const problem = code && !code.ok ? code.problem.message : undefined;

@@ -130,7 +130,7 @@ function StrikeSheet({
   readonly line: RecordLine;
   readonly onClose: () => void;
 }) {
-  const { strike } = useModel();
+  const model = useModel();
   const [reason, setReason] = useDraft(`strike.${line.id}`);
   return (
     <Sheet title="Strike out a record" onClose={onClose}>
@@ -143,7 +143,7 @@ function StrikeSheet({
         onSubmit={(submitted) => {
           submitted.preventDefault();
           if (reason.trim() === '') return;
-          void strike(line.id, reason.trim()).then(() => {
+          void model.strike(line.id, reason.trim()).then(() => {
             setReason('');
             onClose();
           });

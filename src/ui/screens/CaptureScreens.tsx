@@ -1,4 +1,4 @@
-import type { LabelCode } from '../../domain/core/code.ts';
+import { readTypedCode, type LabelCode } from '../../domain/core/code.ts';
 import type { AnimalId, TubId } from '../../domain/core/ids.ts';
 import type { CaptureView, Found } from '../../domain/views/capture-view.ts';
 import { CapturePanel } from '../capture/CapturePanel.tsx';
@@ -7,18 +7,25 @@ import { SlabLink } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
 import { goBack } from '../route.ts';
 
-/** The capture screen of a label, a tub or a snake. */
-export function CodeScreen({ code }: { readonly code: LabelCode }) {
+/** The capture screen of a label, as a link opens it. */
+export function CodeScreen({ text }: { readonly text: string }) {
+  const code = readTypedCode(text);
+  return code.ok ? <KnownCode code={code.value} /> : <Misread message={code.problem.message} />;
+}
+
+function KnownCode({ code }: { readonly code: LabelCode }) {
   const found = useView('code', code);
   if (!found) return <main class="capture-screen" />;
   return found.kind === 'capture' ? <CaptureScreen view={found.view} /> : <NotHere found={found} />;
 }
 
+/** The capture screen of a tub. */
 export function TubScreen({ id }: { readonly id: TubId }) {
   const view = useView('tub', id);
   return view ? <CaptureScreen view={view} /> : <main class="capture-screen" />;
 }
 
+/** The capture screen of a snake, wherever it is. */
 export function SnakeScreen({ id }: { readonly id: AnimalId }) {
   const view = useView('snake', id);
   return view ? <CaptureScreen view={view} /> : <main class="capture-screen" />;
@@ -48,7 +55,7 @@ const CaptureScreen = ({ view }: { readonly view: CaptureView }) => (
 );
 
 /** A code that leads nowhere here, and the ways on. */
-export const NotHere = ({
+const NotHere = ({
   found,
 }: {
   readonly found: Extract<Found, { kind: 'unknown' | 'unassigned' }>;
@@ -65,6 +72,20 @@ export const NotHere = ({
         <>The code {found.code} was printed, and belongs to no tub or snake yet.</>
       )}
     </p>
+    <WaysOn />
+  </main>
+);
+
+const Misread = ({ message }: { readonly message: string }) => (
+  <main class="page">
+    <h1>That code does not read</h1>
+    <p>{message}</p>
+    <WaysOn />
+  </main>
+);
+
+const WaysOn = () => (
+  <>
     <SlabLink icon="round" kind="main" href="#/round">
       Scan another
     </SlabLink>
@@ -74,5 +95,5 @@ export const NotHere = ({
     <SlabLink icon="safe" href="#/safe">
       Take in a backup
     </SlabLink>
-  </main>
+  </>
 );

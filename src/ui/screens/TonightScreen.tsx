@@ -18,7 +18,7 @@ const actIcons: Record<Act, IconName> = {
 
 const summaryWords: readonly (readonly [Act, string])[] = [
   ['settle', 'left overnight'],
-  ['take-out', 'males out'],
+  ['take-out', 'to take out'],
   ['feed', 'to feed'],
   ['weigh', 'to weigh'],
 ];

@@ -1,7 +1,7 @@
 import { textWidth } from './text-width.ts';
 import { labelsOnPage, type LabelFormat } from './format.ts';
 import { cellOrigin } from './pages.ts';
-import type { Placed, PlacedLine } from './placed.ts';
+import type { BoxMm, Placed, PlacedLine } from './placed.ts';
 import { placeLine } from './text-block.ts';
 
 const THIN = 0.1;
@@ -21,23 +21,39 @@ const line = (from: Point, to: Point, weight: number): PlacedLine => ({
 export const rulerLength = (edgeMm: number): number =>
   Math.min(100, Math.floor((edgeMm - 6) / 10) * 10);
 
+/** A test page. What is to be read stands on a cleared box, above the edges of the labels. */
+export interface CalibrationPage {
+  readonly edges: readonly Placed[];
+  readonly cleared: BoxMm;
+  readonly readings: readonly Placed[];
+}
+
 /**
  * A page to lay on the label paper: every label's edges, a ruler along each axis, and how to read it.
  *
  * All lengths in mm from the page's left upper corner.
  */
-export function calibrationPage(format: LabelFormat): readonly Placed[] {
+export function calibrationPage(format: LabelFormat): CalibrationPage {
   const { page } = format;
   const across = rulerLength(page.width);
   const down = rulerLength(page.height);
   const x = Math.max(3, page.width / 2 - 50);
   const y = Math.max(3, page.height / 2 - 50);
-  return [
-    ...Array.from({ length: labelsOnPage(format) }, (_, cell) => labelEdges(format, cell)).flat(),
-    ...ruler([x, y], across, 'across'),
-    ...ruler([x, y], down, 'down'),
-    ...advice(format, x + 8, y + 8, page.width - x - 11, across, down),
-  ];
+  const cells = Array.from({ length: labelsOnPage(format) }, (_, cell) => cell);
+  return {
+    edges: cells.flatMap((cell) => labelEdges(format, cell)),
+    cleared: {
+      x: x - 0.5,
+      y: y - 0.5,
+      width: Math.min(106, page.width - x - 2),
+      height: Math.min(38, page.height - y - 2),
+    },
+    readings: [
+      ...ruler([x, y], across, 'across'),
+      ...ruler([x, y], down, 'down'),
+      ...advice(format, x + 8, y + 8, Math.min(96, page.width - x - 11), across, down),
+    ],
+  };
 }
 
 /** A box on the label's edges, heavier at its corners: those are looked at against the light. */

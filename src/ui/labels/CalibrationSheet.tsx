@@ -5,6 +5,9 @@ import type { Placed } from '../../domain/labels/placed.ts';
 import { PaperPage } from './PaperPage.tsx';
 import { PlacedMark } from './PlacedMark.tsx';
 
+const draw = (marks: readonly Placed[]) =>
+  marks.map((placed, i) => <PlacedMark key={i} placed={placed} />);
+
 /** The test page for one format, moved by the offset that is being tried. */
 export function CalibrationSheet({
   format,
@@ -14,8 +17,6 @@ export function CalibrationSheet({
   readonly offset: OffsetMm;
 }) {
   const { edges, cleared, readings } = calibrationPage(format);
-  const draw = (marks: readonly Placed[]) =>
-    marks.map((placed, i) => <PlacedMark key={i} placed={placed} />);
   return (
     <PaperPage size={format.page} offset={offset} name="Test page: edges of the labels and rulers">
       {draw(edges)}

@@ -6,10 +6,10 @@ import { readOffset } from '../../../src/domain/labels/offset.ts';
 import { boxOfText } from '../../../src/domain/labels/placed.ts';
 
 describe.each(LABEL_FORMATS)('$paper, $name', (format) => {
-  const placed = calibrationPage(format);
+  const { edges, readings } = calibrationPage(format);
 
   test('the whole test page lies on the page', () => {
-    for (const mark of placed) {
+    for (const mark of [...edges, ...readings]) {
       if (mark.kind === 'qr') throw new Error('A test page has no codes.');
       const ends =
         mark.kind === 'line'
@@ -28,9 +28,14 @@ describe.each(LABEL_FORMATS)('$paper, $name', (format) => {
   });
 
   test('every label has its box: four edges and two strokes in each corner', () => {
-    const edges = placed.filter((mark) => mark.kind === 'line').length;
-    const marks = rulerLength(format.page.width) + rulerLength(format.page.height) + 4;
-    expect(edges).toBe(labelsOnPage(format) * 12 + marks);
+    expect(edges).toHaveLength(labelsOnPage(format) * 12);
+  });
+
+  test('every millimetre of the rulers has its mark', () => {
+    const lines = readings.filter(({ kind }) => kind === 'line').length;
+    const rules = 2 + 2; // Two long lines, and the marks at nought.
+    const { width, height } = format.page;
+    expect(lines).toBe(rulerLength(width) + rulerLength(height) + rules);
   });
 });
 

@@ -92,6 +92,7 @@ export function welcome(casting: Casting, rooms: Rooms, world: World): Snake | u
 export function growUp(snake: Snake, rooms: Rooms, world: World): void {
   const { book, night, snakes } = world;
   const { id: animal, casting } = snake;
+  if (snake.away) return;
   const age = night - casting.hatchedOn;
   if (!snake.sexKnown && age >= 24) {
     snake.sexKnown = true;

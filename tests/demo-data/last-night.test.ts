@@ -67,12 +67,12 @@ describe('the last night', () => {
     },
   );
 
-  it('holds real work on any date, in any zone', () => {
+  it('holds real work on any date, in any zone', { timeout: 60_000 }, () => {
     fc.assert(
       fc.property(aDay, anOffset, (day, offsetMin) => {
         expect(broken(day, offsetMin)).toEqual([]);
       }),
-      { numRuns: 12 },
+      { numRuns: 8 },
     );
   });
 });

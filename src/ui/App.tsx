@@ -133,7 +133,7 @@ function Nav() {
 function Banners({ updates }: { readonly updates: Updates }) {
   const status = useView('status', null);
   return (
-    <>
+    <aside class="banners" aria-label="News of the app">
       {status?.collection === 'demo' && <DemoBanner />}
       {updates.ready.value && (
         <div class="banner" role="status">
@@ -149,7 +149,7 @@ function Banners({ updates }: { readonly updates: Updates }) {
           <span>No backup for a week. Make one: two taps.</span>
         </a>
       )}
-    </>
+    </aside>
   );
 }
 

@@ -70,7 +70,7 @@ function PasteForm({ onAdd }: { readonly onAdd: OnAdd }) {
         </p>
       ))}
       {good.length > 0 && (
-        <div class="rack-scroll">
+        <section class="rack-scroll" aria-label="As it was understood" tabIndex={0}>
           <table class="numbers">
             <caption class="quiet small">As it was understood</caption>
             <thead>
@@ -96,7 +96,7 @@ function PasteForm({ onAdd }: { readonly onAdd: OnAdd }) {
               ))}
             </tbody>
           </table>
-        </div>
+        </section>
       )}
       <button type="submit" class="slab slab-main" disabled={good.length === 0 || bad.length > 0}>
         Add {good.length}

@@ -1,0 +1,187 @@
+import { expect, type Page } from '@playwright/test';
+
+/** Every screen of the app, how to get to it in the demo, and what shows that it is there. */
+export interface ScreenStop {
+  readonly name: string;
+  readonly visit: (page: Page) => Promise<void>;
+}
+
+const to = (hash: string) => (page: Page) =>
+  page.evaluate((next) => {
+    location.hash = next;
+  }, hash);
+
+const heading = (page: Page, name: string | RegExp) =>
+  expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
+
+/** Opens the demo from the first screen. */
+export async function openDemo(page: Page): Promise<void> {
+  await page.goto('./');
+  await page.getByRole('button', { name: /Look round the demo/ }).click();
+  await heading(page, 'Tonight');
+  await expect(page.getByRole('listitem').filter({ hasText: /Feed/ }).first()).toBeVisible();
+}
+
+/** The capture screen of the first snake that is to be fed. */
+async function openCapture(page: Page): Promise<void> {
+  await to('/tonight')(page);
+  await page
+    .getByRole('link', { name: /Feed 1/ })
+    .first()
+    .click();
+  await expect(page.getByRole('button', { name: /^Ate/ })).toBeVisible();
+}
+
+const openForm = (button: string, title: RegExp) => async (page: Page) => {
+  await openCapture(page);
+  await page.getByRole('button', { name: new RegExp(`^${button}`) }).click();
+  await expect(page.getByRole('dialog', { name: title })).toBeVisible();
+};
+
+const openRack = async (page: Page) => {
+  await to('/racks')(page);
+  await page.getByRole('link', { name: /^Rack H/ }).click();
+  await heading(page, 'Rack H');
+};
+
+export const screens: readonly ScreenStop[] = [
+  {
+    name: 'tonight',
+    visit: async (page) => {
+      await to('/tonight')(page);
+      await heading(page, 'Tonight');
+    },
+  },
+  { name: 'capture', visit: openCapture },
+  { name: 'capture-weight', visit: openForm('Weight', /^Weight of/) },
+  { name: 'capture-shed', visit: openForm('Shed', /shed$/) },
+  { name: 'capture-follicles', visit: openForm('Follicles', /^Follicles of/) },
+  { name: 'capture-meal', visit: openForm('Other meal', /^A meal for/) },
+  { name: 'capture-pair', visit: openForm('Pair', /with…$/) },
+  { name: 'capture-more', visit: openForm('More', /^More for/) },
+  {
+    name: 'capture-together',
+    visit: async (page) => {
+      await to('/tonight')(page);
+      await page
+        .getByRole('link', { name: /Take .* out/ })
+        .first()
+        .click();
+      await expect(page.getByRole('button', { name: /^Take out/ })).toBeVisible();
+    },
+  },
+  {
+    name: 'capture-left-overnight',
+    visit: async (page) => {
+      await to('/tonight')(page);
+      await page
+        .getByRole('link', { name: /left: eaten/ })
+        .first()
+        .click();
+      await expect(page.getByRole('button', { name: /^Eaten/ })).toBeVisible();
+    },
+  },
+  {
+    name: 'round',
+    visit: async (page) => {
+      await to('/round')(page);
+      await expect(page.getByText(/Hold the camera/)).toBeVisible();
+      await expect(page.locator('video')).toBeVisible();
+    },
+  },
+  {
+    name: 'round-keypad',
+    visit: async (page) => {
+      await to('/round')(page);
+      await page.getByRole('button', { name: 'Type' }).click();
+      await expect(page.getByRole('dialog', { name: 'Position or code' })).toBeVisible();
+    },
+  },
+  {
+    name: 'racks',
+    visit: async (page) => {
+      await to('/racks')(page);
+      await expect(page.getByRole('link', { name: /^Rack A/ })).toBeVisible();
+    },
+  },
+  { name: 'rack', visit: openRack },
+  {
+    name: 'meals',
+    visit: async (page) => {
+      await openRack(page);
+      await page.getByRole('link', { name: /Feed this rack/ }).click();
+      await expect(page.getByRole('button', { name: /^Write \d+ meal/ })).toBeVisible();
+    },
+  },
+  {
+    name: 'snake',
+    visit: async (page) => {
+      await openCapture(page);
+      await page.getByRole('heading', { level: 1 }).getByRole('link').click();
+      await expect(page.getByRole('heading', { name: 'History' })).toBeVisible();
+      await expect(page.locator('.curve-box canvas')).toBeVisible();
+    },
+  },
+  {
+    name: 'find',
+    visit: async (page) => {
+      await to('/find')(page);
+      await page.getByRole('searchbox').fill('a1');
+      await expect(page.getByRole('link', { name: /A1-1/ })).toBeVisible();
+    },
+  },
+  {
+    name: 'add',
+    visit: async (page) => {
+      await to('/add')(page);
+      await heading(page, 'Add snakes');
+    },
+  },
+  {
+    name: 'add-list',
+    visit: async (page) => {
+      await to('/add')(page);
+      await page.getByRole('button', { name: 'Paste a list' }).click();
+      await page
+        .getByRole('textbox')
+        .fill('Quill, f, 1640 g, 2022-07-14, Pastel het Clown\nRivet, m, 1/2/24');
+      await expect(page.getByText(/write the hatch day as/)).toBeVisible();
+    },
+  },
+  {
+    name: 'new-rack',
+    visit: async (page) => {
+      await to('/new-rack')(page);
+      await page.getByLabel('Letter on the rack').fill('D');
+      await expect(page.getByText(/Tubs D1-1 to D10-4/)).toBeVisible();
+    },
+  },
+  {
+    name: 'labels',
+    visit: async (page) => {
+      await to('/labels')(page);
+      await heading(page, /label/i);
+    },
+  },
+  {
+    name: 'safe',
+    visit: async (page) => {
+      await to('/safe')(page);
+      await heading(page, 'Backup and restore');
+    },
+  },
+  {
+    name: 'shelf',
+    visit: async (page) => {
+      await to('/shelf')(page);
+      await heading(page, 'Shelf');
+    },
+  },
+  {
+    name: 'unknown-code',
+    visit: async (page) => {
+      await to('/000000Z')(page);
+      await expect(page.getByRole('link', { name: /Scan another/ })).toBeVisible();
+    },
+  },
+];

@@ -37,10 +37,13 @@ export function createDeskKeeper(
   let previous: Previous;
   let looked: LookedInto | undefined;
 
-  async function keepNotes(more: DeviceNotes): Promise<void> {
-    notes = { ...notes, ...more };
-    await world.notes.save(notes);
-  }
+  /** Other tabs keep theirs in the same place, so what is there now is read first. */
+  const keepNotes = (change: (now: DeviceNotes) => DeviceNotes): Promise<void> =>
+    world.alone(async () => {
+      const now = await world.notes.load();
+      notes = change(now);
+      if (notes !== now) await world.notes.save(notes);
+    });
 
   function stamp(draft: Draft, tub: TubId | undefined): unknown {
     const now = momentOf(clock());
@@ -71,8 +74,9 @@ export function createDeskKeeper(
       if (!read.ok) return refused({ code: 'not-well-formed', message: read.problem.why });
       events.push(read.value);
     }
-    await collection.write(events);
+    // Named first: were it to fail after the record is written, a written record would count as lost.
     await nameCollection();
+    await collection.write(events);
     const last = events.at(-1);
     if (last?.type === 'weighed') {
       previous = { name: picture.facts.nameOf(last.animal), massG: last.massG };
@@ -82,7 +86,10 @@ export function createDeskKeeper(
 
   /** A collection is named by its first record on the first device, and the name travels with it. */
   async function nameCollection(): Promise<void> {
-    if (notes.collection === undefined) await keepNotes({ collection: minter.event() });
+    if (notes.collection !== undefined) return;
+    await keepNotes((now) =>
+      now.collection === undefined ? { ...now, collection: minter.event() } : now,
+    );
   }
 
   async function record({
@@ -144,12 +151,13 @@ export function createDeskKeeper(
         return { fileName: `${made.slice(0, 10)}.nightdrop.jsonl`, text };
       },
       async backedUp() {
-        await keepNotes({ lastBackupMs: clock().ms });
+        await keepNotes((now) => ({ ...now, lastBackupMs: clock().ms }));
         changed();
         return null;
       },
       async lookInto(file) {
         await collection.readHistory();
+        await keepNotes((now) => now);
         const { lookIntoBackup } = await import('./restore.ts');
         const result = await lookIntoBackup(
           file,
@@ -164,14 +172,17 @@ export function createDeskKeeper(
         if (!looked) return refuse('nothing-looked-into', 'Pick a backup first.');
         const { fresh, unread, collection: theirs } = looked;
         looked = undefined;
+        const isEmpty = picture.ledger.size === 0;
+        await keepNotes((now) =>
+          isEmpty || now.collection === undefined ? { ...now, collection: theirs } : now,
+        );
         await collection.write(fresh, unread);
-        if (notes.collection === undefined) await keepNotes({ collection: theirs });
         changed();
         return ok(fresh.length);
       },
       async setInitials(initials) {
         const trimmed = initials.trim().slice(0, 8);
-        await keepNotes({ initials: trimmed === '' ? undefined : trimmed });
+        await keepNotes((now) => ({ ...now, initials: trimmed === '' ? undefined : trimmed }));
         changed();
         return null;
       },

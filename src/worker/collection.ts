@@ -86,9 +86,12 @@ export async function openCollection(world: World, changed: () => void): Promise
   };
 
   async function follow(): Promise<void> {
-    const more = await log.readAfter(position);
+    const from = position;
+    const more = await log.readAfter(from);
+    // While it was read, a write of ours or another reading may have taken in a part or all of it.
+    if (more.position <= position) return;
+    const events = understood(more.records.slice(position - from));
     position = more.position;
-    const events = understood(more.records);
     if (events.length > 0) takeIn(ledger.add(events));
   }
 
@@ -126,7 +129,7 @@ export async function openCollection(world: World, changed: () => void): Promise
       const whole = await log.readAfter(0);
       unreadable.length = 0;
       const events = understood(whole.records);
-      position = whole.position;
+      position = Math.max(position, whole.position);
       takeIn(ledger.fill(events));
       // Subjects that a fill folds anew are in no saved picture yet.
       savedPosition = 0;

@@ -112,7 +112,8 @@ const isAtTub = (): boolean =>
 
 function Nav() {
   const [first = 'tonight'] = parts.value;
-  if (isAtTub()) return null;
+  // The labels screen keeps its own bar at the foot.
+  if (isAtTub() || first === 'labels') return null;
   return (
     <nav class="places" aria-label="Places">
       {places.map(([to, word, icon]) => (

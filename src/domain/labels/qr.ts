@@ -1,5 +1,4 @@
 // The encoder is a pure function of its text, which is all the domain asks of a library.
-// oxlint-disable-next-line no-restricted-imports
 import { encode } from 'uqr';
 import type { LabelCode } from '../core/code.ts';
 

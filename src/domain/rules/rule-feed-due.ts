@@ -22,7 +22,9 @@ function dueNight(animal: Animal, room: RoomFacts): Day {
     const due = addDays(start, interval);
     return hold !== undefined && hold > due ? hold : due;
   }
-  return animal.arrivedAt
+  // One written down without saying whence was here before the record began: it is fed tonight.
+  const isNewHere = animal.origin !== undefined && animal.origin !== 'own';
+  return animal.arrivedAt && isNewHere
     ? addDays(room.nightOf(animal.arrivedAt), room.protocol.settleInDays)
     : room.night;
 }

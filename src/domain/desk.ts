@@ -59,7 +59,12 @@ export interface Views {
 /** What became of something to be written down. */
 export type Recorded =
   | { readonly kind: 'done'; readonly ids: readonly EventId[]; readonly notes: readonly string[] }
-  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
+  | {
+      readonly kind: 'refused';
+      readonly refusals: readonly Refusal[];
+      /** What was likely meant, where that can be said. */
+      readonly instead?: Doubt['instead'];
+    }
   /** Not written yet: ask, and send it again with these codes accepted. */
   | { readonly kind: 'asked'; readonly doubts: readonly Doubt[] };
 

@@ -28,12 +28,20 @@ export interface Written {
   readonly notes: readonly string[];
 }
 
+/** What looks wrong about a writing, and what may be done about it. */
+export interface Asked {
+  readonly writing: Writing;
+  readonly doubts: readonly Doubt[];
+  /** False where it cannot be right, and only another value will do. */
+  readonly mayBeRight: boolean;
+}
+
 const UNDO_FOR_MS = 10_000;
 
 /** The page's side of the desk: what was just written, what is asked, what went wrong. */
 export function createModel(desk: Desk, opened: DeskStatus) {
   const written = signal<Written | undefined>(undefined);
-  const asking = signal<{ writing: Writing; doubts: readonly Doubt[] } | undefined>(undefined);
+  const asking = signal<Asked | undefined>(undefined);
   const trouble = signal<{ message: string; remedy: string } | undefined>(undefined);
   const collection = signal<CollectionName>(opened.collection);
   const storageKept = signal<boolean | undefined>(undefined);
@@ -73,12 +81,20 @@ export function createModel(desk: Desk, opened: DeskStatus) {
           after?.();
           return true;
         case 'asked':
-          asking.value = { writing, doubts: recorded.doubts };
+          asking.value = { writing, doubts: recorded.doubts, mayBeRight: true };
           buzzTrouble();
           return false;
-        case 'refused':
-          refuse(recorded.refusals);
+        case 'refused': {
+          const { refusals, instead } = recorded;
+          const [first] = refusals;
+          if (first && instead && writing.instead) {
+            asking.value = { writing, doubts: [{ ...first, instead }], mayBeRight: false };
+            buzzTrouble();
+          } else {
+            refuse(refusals);
+          }
           return false;
+        }
       }
     } catch (error) {
       failWith(error);

@@ -106,7 +106,10 @@ export function createDeskKeeper(
       doubts.push(...verdict.doubts);
       remarks.push(...verdict.notes);
     }
-    if (refusals.length > 0) return { kind: 'refused', refusals };
+    if (refusals.length > 0) {
+      const { instead } = doubts.find((doubt) => doubt.instead) ?? {};
+      return { kind: 'refused', refusals, instead };
+    }
     const open = doubts.filter(({ code }) => !accepted.includes(code));
     if (open.length > 0) return { kind: 'asked', doubts: open };
     const written = await write(withDoubts(drafts, doubts), tub);

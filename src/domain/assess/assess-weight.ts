@@ -33,14 +33,11 @@ export function assessWeight(
     neighbours: neighboursOf(animal, picture),
   });
   if (massG >= LIMITS_G.low && massG <= LIMITS_G.high) return { refusals: [], doubts, notes };
-  const [doubt] = doubts;
   return {
     refusals: [
       {
         code: 'mass-out-of-range',
-        message: `${massG} g cannot be a ball python: ${LIMITS_G.low} to ${LIMITS_G.high} g.${
-          doubt?.instead ? ` Was it ${doubt.instead.label}?` : ''
-        }`,
+        message: `${massG} g cannot be a ball python: ${LIMITS_G.low} to ${LIMITS_G.high} g.`,
       },
     ],
     doubts,

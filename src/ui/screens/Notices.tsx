@@ -56,13 +56,13 @@ export function Asking() {
   const model = useModel();
   const open = model.asking.value;
   if (!open) return null;
-  const { writing, doubts } = open;
+  const { writing, doubts, mayBeRight } = open;
   const close = () => {
     model.asking.value = undefined;
   };
   const accepted = doubts.map(({ code }) => code);
   return (
-    <Sheet title="Sure?" onClose={close}>
+    <Sheet title={mayBeRight ? 'Sure?' : 'That cannot be'} onClose={close}>
       {doubts.map(({ code, message, instead }) => (
         <div class="stack" key={code}>
           <p>{message}</p>
@@ -92,13 +92,15 @@ export function Asking() {
         <button type="button" class="slab" onClick={close}>
           Go back
         </button>
-        <button
-          type="button"
-          class="slab slab-warn"
-          onClick={() => void model.write(writing, accepted)}
-        >
-          Yes, write it
-        </button>
+        {mayBeRight && (
+          <button
+            type="button"
+            class="slab slab-warn"
+            onClick={() => void model.write(writing, accepted)}
+          >
+            Yes, write it
+          </button>
+        )}
       </div>
     </Sheet>
   );

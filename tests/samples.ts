@@ -1,0 +1,70 @@
+import type { EventOf, EventType } from '../src/domain/events/event.ts';
+import type { Prey } from '../src/domain/events/feeding.ts';
+import { animalId, code, eventId, rackId, roomId, tubId } from './make-ids.ts';
+
+type Envelope =
+  | 'id'
+  | 'at'
+  | 'precision'
+  | 'notBefore'
+  | 'loggedAt'
+  | 'device'
+  | 'by'
+  | 'place'
+  | 'replaces'
+  | 'type'
+  | 'v';
+
+type Samples = { readonly [Type in EventType]: Omit<EventOf<Type>, Envelope> };
+
+const animal = animalId(1);
+const male = animalId(2);
+const tub = tubId(1);
+const pair = { male, female: animal };
+
+export const smallRat: Prey = { kind: 'rat', size: 'small', eachG: 65, count: 1, state: 'thawed' };
+
+/** The own fields of one ordinary record of every kind. Invented. */
+export const samples: Samples = {
+  'room-made': { room: roomId(1), name: 'Snake room' },
+  'rack-made': { rack: rackId(1), room: roomId(1), name: 'B', rows: 4, columns: 2, walk: 'rows' },
+  'rack-removed': { rack: rackId(1) },
+  'tub-made': { tub, code: code(1), rack: rackId(1), row: 1, column: 1 },
+  'tub-moved': { tub, rack: rackId(1), row: 2, column: 1 },
+  'tub-removed': { tub },
+  'tub-cleaned': { tub, how: 'full' },
+  'water-seen': { tub, state: 'changed' },
+  'label-printed': { codes: [code(1)], format: 'tub label' },
+  'label-assigned': { code: code(9), to: { kind: 'animal', animal } },
+  arrived: { animal, name: 'Sorrel', sex: 'female' },
+  identified: { animal, sexedBy: 'probed' },
+  'parents-stated': { animal, sires: [male] },
+  moved: { animal, tub },
+  'quarantine-started': { animal },
+  'quarantine-ended': { animal },
+  'health-noted': { animal, system: 'skin', severity: 1 },
+  treated: { animal, prescribedBy: 'Dr Ahorn', asOnLabel: 'as written on the box' },
+  tested: { animal, sample: 'swab', what: 'a virus' },
+  'held-back': { animal },
+  left: { animal, how: 'sold' },
+  'came-back': { animal },
+  noted: { animal, text: 'calm' },
+  'passed-over': { animal, rule: 'F1', reason: 'away tonight' },
+  'meal-offered': { animal, prey: smallRat, outcome: 'ate' },
+  'meal-settled': { animal, offer: eventId(1), outcome: 'ate' },
+  regurgitated: { animal },
+  weighed: { animal, massG: 1_500 },
+  'opaque-seen': { animal },
+  shed: { animal, quality: 'whole' },
+  'faeces-seen': { animal, what: 'both' },
+  'condition-judged': { animal, score: 3 },
+  measured: { animal, lengthCm: 110 },
+  introduced: { ...pair, tub },
+  'pair-seen': { ...pair, seen: 'locked' },
+  'taken-out': { ...pair },
+  'follicles-scanned': { animal, found: { method: 'palpation', felt: 'small bumps' } },
+  'sign-seen': { animal, sign: 'glow' },
+  ovulated: { animal, sure: 'seen late' },
+  'nothing-yet': { animal, lookedFor: 'eggs' },
+  struck: { target: eventId(1), reason: 'mistap' },
+};

@@ -160,10 +160,22 @@ export function createLedger(): Ledger {
     subjects,
   };
 
-  /** The subjects of what an event corrects, and of what that stood in for in turn. */
+  /**
+   * The subjects of what an event corrects, and of what that stood in for in turn. A broken file may
+   * hold records that correct each other, so none is looked at twice.
+   */
   function correctedBy(event: RackEvent): readonly SubjectId[] {
+    const corrected = new Set<RackEvent>();
+    let next = correctedOf(event);
+    while (next && !corrected.has(next)) {
+      corrected.add(next);
+      next = correctedOf(next);
+    }
+    return [...corrected].flatMap(subjectsOf);
+  }
+
+  function correctedOf(event: RackEvent): RackEvent | undefined {
     const target = event.type === 'struck' ? event.target : event.replaces?.id;
-    const corrected = target === undefined ? undefined : known.get(target)?.event;
-    return corrected ? [...subjectsOf(corrected), ...correctedBy(corrected)] : [];
+    return target === undefined ? undefined : known.get(target)?.event;
   }
 }

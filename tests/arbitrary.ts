@@ -150,7 +150,11 @@ export const anyEvent: fc.Arbitrary<RackEvent> = fc.oneof(
 );
 
 /** A log: any records, in any order, no two with one id. */
-export const anyLog = fc.uniqueArray(anyEvent, { selector: ({ id }) => id, maxLength: 40 });
+export const anyLog = fc.uniqueArray(anyEvent, {
+  selector: ({ id }) => id,
+  maxLength: 40,
+  size: 'max',
+});
 
 /** Property runs are the same on every machine; a failing one becomes an example of its own. */
 export const runs = (numRuns: number) => ({ numRuns, seed: 20_261_124 });

@@ -56,7 +56,7 @@ function text(longest: number): fc.Arbitrary<string> {
     .filter((each) => each !== '');
 }
 
-type Checked = { readonly checks?: readonly z.core.$ZodCheck<never>[] | undefined };
+type Checked = { readonly checks?: readonly z.core.$ZodCheck[] | undefined };
 
 /** The limits that the checks of one kind set. */
 const limits = ({ checks = [] }: Checked, check: string, field: string): number[] =>

@@ -12,6 +12,8 @@ function folded(...batches: readonly (readonly RackEvent[])[]): Ledger {
   return ledger;
 }
 
+const strike = (target: RackEvent) => anEvent('struck', { target: target.id });
+
 /** A log, and the same records in another order, some of them twice. */
 const reordered = anyLog.chain((log) =>
   fc.tuple(fc.constant(log), fc.shuffledSubarray([...log, ...log], { minLength: log.length * 2 })),
@@ -71,7 +73,8 @@ describe('the same set of records gives the same picture', () => {
         const ledger = createLedger();
         ledger.restore(folded(before).save());
         ledger.add(between);
-        ledger.fill([...before, ...between]);
+        const onDisk = before.concat(between);
+        ledger.fill(onDisk);
         for (const batch of after) ledger.add(batch);
         expect(ledger.subjects).toEqual(folded(log).subjects);
       }),
@@ -87,12 +90,9 @@ test('what is added says which subjects changed, and no other did', () => {
       for (const batch of cut(log, cuts)) {
         const before = new Map(ledger.subjects);
         const touched = ledger.add(batch);
-        for (const [id, subject] of ledger.subjects) {
-          if (!touched.has(id)) expect(subject).toBe(before.get(id));
-        }
-        for (const id of before.keys()) {
-          if (!ledger.subjects.has(id)) expect(touched).toContain(id);
-        }
+        const ids = new Set([...before.keys(), ...ledger.subjects.keys()]);
+        const changed = [...ids].filter((id) => ledger.subjects.get(id) !== before.get(id));
+        expect(changed.filter((id) => !touched.has(id))).toEqual([]);
       }
     }),
     runs(200),
@@ -106,7 +106,6 @@ describe('corrections', () => {
     const found = folded(events).subjects.get(animal);
     return found && 'weighings' in found ? found.weighings.map(({ massG }) => massG) : [];
   };
-  const strike = (target: RackEvent) => anEvent('struck', { target: target.id });
   const mended = instead(weighed, anEvent('weighed', { massG: 1_510 }));
   const mendedAgain = instead(mended, anEvent('weighed', { massG: 1_520 }));
 

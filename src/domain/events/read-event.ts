@@ -54,6 +54,8 @@ export function readEvent(raw: unknown): Result<RackEvent, Unreadable> {
  * Only its version is looked at, since checking 100,000 records again would delay every start.
  */
 export function readStored(raw: unknown): Result<RackEvent, Unreadable> {
-  const { type, v } = raw as RawEvent;
-  return v === newestVersion(String(type)) ? { ok: true, value: raw as RackEvent } : readEvent(raw);
+  // A restore may have kept anything here, also what is no record at all.
+  const { type, v } = (raw ?? {}) as RawEvent;
+  const wasChecked = v !== undefined && v === newestVersion(String(type));
+  return wasChecked ? { ok: true, value: raw as RackEvent } : readEvent(raw);
 }

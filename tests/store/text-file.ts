@@ -1,0 +1,6 @@
+import type { FileLike } from '../../src/domain/desk.ts';
+
+/** A file that lies in memory, read as a browser would: cut by bytes, then decoded. */
+export function textFile(text: string): FileLike {
+  return new Blob([text]);
+}

@@ -1,12 +1,12 @@
 import type { RackEvent } from '../events/event.ts';
 import { unknownAnimal, type Animal } from './animal.ts';
+import type { Copy } from './copy.ts';
 
 const KEPT = { offers: 24, weighings: 60, few: 8, seen: 12, recent: 8 };
 
 /** The list with one more at its end, without those that are too old to matter. */
 function keep<Each>(list: readonly Each[], each: Each, most: number): readonly Each[] {
-  const all = [...list, each];
-  return all.length > most ? all.slice(-most) : all;
+  return list.length < most ? [...list, each] : [...list.slice(1 - most), each];
 }
 
 type Told<Shape> = { [Key in keyof Shape]?: Exclude<Shape[Key], undefined> };
@@ -17,126 +17,153 @@ const told = <Shape extends object>(fields: Shape): Told<Shape> =>
     Object.entries(fields).filter(([, value]) => value !== undefined),
   ) as Told<Shape>;
 
-/** The animal after the event. Total: any event is accepted in any order, and none can throw. */
+/** The animal after the events. Total: any event is accepted in any order, and none can throw. */
 export function applyToAnimal(
   before: Animal | undefined,
-  event: RackEvent,
+  events: readonly RackEvent[],
   id: Animal['id'],
 ): Animal {
-  const animal = before ?? unknownAnimal(id);
-  return { ...animal, ...changes(animal, event), recent: keep(animal.recent, event, KEPT.recent) };
+  const animal: Copy<Animal> = before ? { ...before } : unknownAnimal(id);
+  for (const event of events) change(animal, event);
+  animal.recent = [...animal.recent, ...events.slice(-KEPT.recent)].slice(-KEPT.recent);
+  return animal;
 }
 
-function changes(animal: Animal, event: RackEvent): Partial<Animal> {
+function change(animal: Copy<Animal>, event: RackEvent): void {
   switch (event.type) {
     case 'arrived': {
       const { name, sex, hatchedDay, traits, origin, at } = event;
-      return { ...told({ name, sex, hatchedDay, traits, origin }), arrivedAt: at, gone: undefined };
+      Object.assign(animal, told({ name, sex, hatchedDay, traits, origin }));
+      animal.arrivedAt = at;
+      animal.gone = undefined;
+      break;
     }
     case 'identified': {
       const { name, sex, sexedBy, hatchedDay, traits } = event;
-      return told({ name, sex, sexedBy, hatchedDay, traits });
+      Object.assign(animal, told({ name, sex, sexedBy, hatchedDay, traits }));
+      break;
     }
     case 'parents-stated':
-      return { dam: event.dam, sires: event.sires };
+      animal.dam = event.dam;
+      animal.sires = event.sires;
+      break;
     case 'moved':
-      return { tub: event.tub, visit: undefined };
+      animal.tub = event.tub;
+      animal.visit = undefined;
+      break;
     case 'quarantine-started':
-      return { quarantine: { since: event.at, until: event.until } };
+      animal.quarantine = { since: event.at, until: event.until };
+      break;
     case 'quarantine-ended':
-      return { quarantine: undefined };
+      animal.quarantine = undefined;
+      break;
     case 'held-back':
-      return { heldBack: true };
+      animal.heldBack = true;
+      break;
     case 'left':
-      return {
-        gone: { how: event.how, at: event.at },
-        tub: undefined,
-        visit: undefined,
-        visitor: undefined,
-      };
+      animal.gone = { how: event.how, at: event.at };
+      animal.tub = undefined;
+      animal.visit = undefined;
+      animal.visitor = undefined;
+      break;
     case 'came-back':
-      return { gone: undefined };
+      animal.gone = undefined;
+      break;
     case 'passed-over':
-      return {
-        passedOver: {
-          ...animal.passedOver,
-          [event.rule]: { at: event.at, reason: event.reason },
-        },
+      animal.passedOver = {
+        ...animal.passedOver,
+        [event.rule]: { at: event.at, reason: event.reason },
       };
+      break;
     case 'meal-offered':
     case 'meal-settled':
     case 'regurgitated':
-      return feeding(animal, event);
+      feed(animal, event);
+      break;
     case 'introduced':
     case 'pair-seen':
     case 'taken-out':
-      return pairing(animal, event);
+      pair(animal, event);
+      break;
     case 'follicles-scanned':
-      return { scans: keep(animal.scans, event, KEPT.seen) };
+      animal.scans = keep(animal.scans, event, KEPT.seen);
+      break;
     case 'sign-seen':
-      return { signs: keep(animal.signs, event, KEPT.seen) };
+      animal.signs = keep(animal.signs, event, KEPT.seen);
+      break;
     case 'ovulated':
-      return { ovulation: event };
+      animal.ovulation = event;
+      break;
     default:
-      return body(animal, event);
+      changeBody(animal, event);
   }
 }
 
 type FeedingEvent = Extract<RackEvent, { type: 'meal-offered' | 'meal-settled' | 'regurgitated' }>;
 
-function feeding(animal: Animal, event: FeedingEvent): Partial<Animal> {
+function feed(animal: Copy<Animal>, event: FeedingEvent): void {
   switch (event.type) {
     case 'meal-offered': {
       const { id, at, prey } = event;
       const outcome = animal.settledEarly[id] ?? event.outcome;
-      return { offers: keep(animal.offers, { id, at, prey, outcome }, KEPT.offers) };
+      animal.offers = keep(animal.offers, { id, at, prey, outcome }, KEPT.offers);
+      break;
     }
-    case 'meal-settled':
-      return {
-        offers: animal.offers.map((offer) =>
-          offer.id === event.offer ? { ...offer, outcome: event.outcome } : offer,
-        ),
-        ...(animal.offers.some(({ id }) => id === event.offer)
-          ? {}
-          : { settledEarly: { ...animal.settledEarly, [event.offer]: event.outcome } }),
-      };
+    case 'meal-settled': {
+      const { offer: settled, outcome } = event;
+      if (animal.offers.some(({ id }) => id === settled)) {
+        animal.offers = animal.offers.map((offer) =>
+          offer.id === settled ? { ...offer, outcome } : offer,
+        );
+      } else {
+        animal.settledEarly = { ...animal.settledEarly, [settled]: outcome };
+      }
+      break;
+    }
     case 'regurgitated':
-      return { regurgitations: keep(animal.regurgitations, event.at, KEPT.few) };
+      animal.regurgitations = keep(animal.regurgitations, event.at, KEPT.few);
   }
 }
 
 type PairingEvent = Extract<RackEvent, { type: 'introduced' | 'pair-seen' | 'taken-out' }>;
 
-function pairing(animal: Animal, event: PairingEvent): Partial<Animal> {
+function pair(animal: Copy<Animal>, event: PairingEvent): void {
   const isMale = animal.id === event.male;
   const other = isMale ? event.female : event.male;
   const side = isMale ? 'visit' : 'visitor';
   switch (event.type) {
     case 'introduced':
-      return { [side]: { with: other, tub: event.tub, since: event.at } };
+      animal[side] = { with: other, tub: event.tub, since: event.at };
+      break;
     case 'taken-out':
-      return animal[side]?.with === other ? { [side]: undefined } : {};
+      if (animal[side]?.with === other) animal[side] = undefined;
+      break;
     case 'pair-seen':
-      return { pairSeen: keep(animal.pairSeen, event, KEPT.seen) };
+      animal.pairSeen = keep(animal.pairSeen, event, KEPT.seen);
   }
 }
 
-function body(animal: Animal, event: RackEvent): Partial<Animal> {
+function changeBody(animal: Copy<Animal>, event: RackEvent): void {
   switch (event.type) {
     case 'weighed': {
       const { id, at, massG, doubt } = event;
-      return { weighings: keep(animal.weighings, { id, at, massG, doubt }, KEPT.weighings) };
+      animal.weighings = keep(animal.weighings, { id, at, massG, doubt }, KEPT.weighings);
+      break;
     }
     case 'opaque-seen':
       // Seen again in the same cycle, it is still in blue since the first look.
-      return { opaqueAt: animal.opaqueAt ?? event.at };
+      animal.opaqueAt ??= event.at;
+      break;
     case 'shed':
-      return { opaqueAt: undefined, sheds: keep(animal.sheds, event, KEPT.few) };
+      animal.opaqueAt = undefined;
+      animal.sheds = keep(animal.sheds, event, KEPT.few);
+      break;
     case 'condition-judged':
-      return { condition: { score: event.score, at: event.at } };
+      animal.condition = { score: event.score, at: event.at };
+      break;
     case 'measured':
-      return { lengthCm: event.lengthCm };
-    default:
-      return {}; // Kept among the recent records, and changing nothing else.
+      animal.lengthCm = event.lengthCm;
+      break;
+    default: // Kept among the recent records, and changing nothing else.
   }
 }

@@ -17,18 +17,22 @@ import {
 
 export type Subject = Animal | Tub | Rack | Room | Label;
 
-/** The subject after one more event; which kind it is stands in the first letter of its id. */
-export function applyTo(id: SubjectId, before: Subject | undefined, event: RackEvent): Subject {
+/** The subject after more events; which kind it is stands in the first letter of its id. */
+export function applyTo(
+  id: SubjectId,
+  before: Subject | undefined,
+  events: readonly RackEvent[],
+): Subject {
   switch (id.charAt(0)) {
     case 'a':
-      return applyToAnimal(before as Animal | undefined, event, id as AnimalId);
+      return applyToAnimal(before as Animal | undefined, events, id as AnimalId);
     case 't':
-      return applyToTub(before as Tub | undefined, event, id as TubId);
+      return applyToTub(before as Tub | undefined, events, id as TubId);
     case 'k':
-      return applyToRack(before as Rack | undefined, event, id as RackId);
+      return applyToRack(before as Rack | undefined, events, id as RackId);
     case 'r':
-      return applyToRoom(before as Room | undefined, event, id as RoomId);
+      return applyToRoom(before as Room | undefined, events, id as RoomId);
     default:
-      return applyToLabel(before as Label | undefined, event, id.slice(2) as LabelCode);
+      return applyToLabel(before as Label | undefined, events, id.slice(2) as LabelCode);
   }
 }

@@ -34,9 +34,14 @@ export interface Ledger {
   readonly subjects: ReadonlyMap<SubjectId, Subject>;
 }
 
+const NONE: readonly never[] = [];
+
 interface Stream {
   entries: Entry[];
+  /** The latest record in time that was taken in order. */
   last: Entry | undefined;
+  /** Taken in order and not folded in yet: a subject is folded once for a batch of records. */
+  ahead: RackEvent[];
 }
 
 /**
@@ -55,21 +60,32 @@ export function createLedger(): Ledger {
   let arrivedSinceSave: RackEvent[] = [];
 
   function streamOf(id: SubjectId): Stream {
-    const stream = streams.get(id) ?? { entries: [], last: undefined };
-    streams.set(id, stream);
+    let stream = streams.get(id);
+    if (!stream) {
+      stream = { entries: [], last: undefined, ahead: [] };
+      streams.set(id, stream);
+    }
     return stream;
   }
+
+  const standing = (events: readonly RackEvent[]): readonly RackEvent[] =>
+    events.filter((event) => corrections.stands(event.id));
 
   function refold(id: SubjectId): void {
     const stream = streamOf(id);
     stream.entries.sort(inTime);
     stream.last = stream.entries.at(-1);
-    let state: Subject | undefined;
-    for (const { event } of stream.entries) {
-      if (corrections.stands(event.id)) state = applyTo(id, state, event);
-    }
-    if (state) subjects.set(id, state);
+    stream.ahead = [];
+    const events = standing(stream.entries.map(({ event }) => event));
+    if (events.length > 0) subjects.set(id, applyTo(id, undefined, events));
     else subjects.delete(id);
+  }
+
+  function foldAhead(id: SubjectId): void {
+    const stream = streamOf(id);
+    const events = standing(stream.ahead);
+    stream.ahead = [];
+    if (events.length > 0) subjects.set(id, applyTo(id, subjects.get(id), events));
   }
 
   /** Takes one event in; subjects that cannot be moved forward by it alone go into `stale`. */
@@ -79,17 +95,15 @@ export function createLedger(): Ledger {
     known.set(event.id, entry);
     corrections.note(event);
     for (const id of correctedBy(event)) stale.add(id);
-    const stands = corrections.stands(event.id);
     for (const id of subjectsOf(event)) {
       const stream = streamOf(id);
       stream.entries.push(entry);
       touched.add(id);
-      if (stale.has(id)) continue;
       if (stream.last && inTime(stream.last, entry) > 0) {
         stale.add(id);
       } else {
         stream.last = entry;
-        if (stands) subjects.set(id, applyTo(id, subjects.get(id), event));
+        stream.ahead.push(event);
       }
     }
   }
@@ -102,16 +116,19 @@ export function createLedger(): Ledger {
         if (!hasHistory) arrivedSinceSave.push(event);
         take(event, touched, stale);
       }
-      // Without its history a subject cannot be folded anew; `fill` will do it.
-      if (hasHistory) for (const id of stale) refold(id);
       for (const id of stale) touched.add(id);
+      for (const id of touched) {
+        // Without its history a subject cannot be folded anew; `fill` will do it.
+        if (hasHistory && stale.has(id)) refold(id);
+        else foldAhead(id);
+      }
       return touched;
     },
 
     restore(saved) {
       for (const { id, state, last } of saved) {
         subjects.set(id, state);
-        streams.set(id, { entries: [], last });
+        streams.set(id, { entries: [], last, ahead: [] });
       }
       hasHistory = false;
     },
@@ -165,6 +182,7 @@ export function createLedger(): Ledger {
    * hold records that correct each other, so none is looked at twice.
    */
   function correctedBy(event: RackEvent): readonly SubjectId[] {
+    if (event.type !== 'struck' && !event.replaces) return NONE;
     const corrected = new Set<RackEvent>();
     let next = correctedOf(event);
     while (next && !corrected.has(next)) {

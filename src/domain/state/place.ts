@@ -2,6 +2,7 @@ import type { LabelCode } from '../core/code.ts';
 import type { Moment } from '../core/calendar.ts';
 import type { RackId, RoomId, TubId } from '../core/ids.ts';
 import type { EventOf, RackEvent } from '../events/event.ts';
+import type { Copy } from './copy.ts';
 
 export interface Room {
   readonly kind: 'room';
@@ -41,61 +42,77 @@ export interface Label {
   readonly printedAt?: Moment | undefined;
 }
 
-/** Each function: the place after the event. Total, like all reducers. */
-export function applyToRoom(before: Room | undefined, event: RackEvent, id: RoomId): Room {
-  const room = before ?? { kind: 'room', id, name: '', quarantine: false };
-  return event.type === 'room-made'
-    ? { ...room, name: event.name, quarantine: event.quarantine ?? false }
-    : room;
-}
-
-export function applyToRack(before: Rack | undefined, event: RackEvent, id: RackId): Rack {
-  const rack: Rack = before ?? {
-    kind: 'rack',
-    id,
-    name: '',
-    rows: 1,
-    columns: 1,
-    walk: 'rows',
-    removed: false,
-  };
-  if (event.type === 'rack-made') {
-    const { room, name, rows, columns, walk } = event;
-    return { ...rack, room, name, rows, columns, walk, removed: false };
+/** Each function: the place after the events. Total, like all reducers. */
+export function applyToRoom(
+  before: Room | undefined,
+  events: readonly RackEvent[],
+  id: RoomId,
+): Room {
+  const room: Copy<Room> = { kind: 'room', id, name: '', quarantine: false, ...before };
+  for (const event of events) {
+    if (event.type !== 'room-made') continue;
+    room.name = event.name;
+    room.quarantine = event.quarantine ?? false;
   }
-  return event.type === 'rack-removed' ? { ...rack, removed: true } : rack;
+  return room;
 }
 
-export function applyToTub(before: Tub | undefined, event: RackEvent, id: TubId): Tub {
-  const tub: Tub = before ?? { kind: 'tub', id, row: 0, column: 0, removed: false };
+const NEW_RACK = { name: '', rows: 1, columns: 1, walk: 'rows', removed: false } as const;
+
+export function applyToRack(
+  before: Rack | undefined,
+  events: readonly RackEvent[],
+  id: RackId,
+): Rack {
+  const rack: Copy<Rack> = { kind: 'rack', id, ...NEW_RACK, ...before };
+  for (const event of events) {
+    if (event.type === 'rack-made') {
+      const { room, name, rows, columns, walk } = event;
+      Object.assign(rack, { room, name, rows, columns, walk, removed: false });
+    } else if (event.type === 'rack-removed') rack.removed = true;
+  }
+  return rack;
+}
+
+export function applyToTub(before: Tub | undefined, events: readonly RackEvent[], id: TubId): Tub {
+  const tub: Copy<Tub> = { kind: 'tub', id, row: 0, column: 0, removed: false, ...before };
+  for (const event of events) changeTub(tub, event);
+  return tub;
+}
+
+function changeTub(tub: Copy<Tub>, event: RackEvent): void {
   switch (event.type) {
     case 'tub-made':
-    case 'tub-moved': {
-      const { rack, row, column } = event;
-      const code = event.type === 'tub-made' ? event.code : tub.code;
-      return { ...tub, code, rack, row, column, removed: false };
-    }
+    case 'tub-moved':
+      if (event.type === 'tub-made') tub.code = event.code;
+      tub.rack = event.rack;
+      tub.row = event.row;
+      tub.column = event.column;
+      tub.removed = false;
+      break;
     case 'tub-removed':
-      return { ...tub, removed: true };
+      tub.removed = true;
+      break;
     case 'tub-cleaned':
-      return { ...tub, cleanedAt: event.at };
+      tub.cleanedAt = event.at;
+      break;
     case 'water-seen':
-      return { ...tub, water: { state: event.state, at: event.at } };
-    default:
-      return tub;
+      tub.water = { state: event.state, at: event.at };
+      break;
+    default: // Changes nothing about a tub.
   }
 }
 
-export function applyToLabel(before: Label | undefined, event: RackEvent, code: LabelCode): Label {
-  const label: Label = before ?? { kind: 'label', code };
-  switch (event.type) {
-    case 'tub-made':
-      return { ...label, to: { kind: 'tub', tub: event.tub } };
-    case 'label-assigned':
-      return { ...label, to: event.to };
-    case 'label-printed':
-      return { ...label, printedAt: event.at };
-    default:
-      return label;
+export function applyToLabel(
+  before: Label | undefined,
+  events: readonly RackEvent[],
+  code: LabelCode,
+): Label {
+  const label: Copy<Label> = { kind: 'label', code, ...before };
+  for (const event of events) {
+    if (event.type === 'tub-made') label.to = { kind: 'tub', tub: event.tub };
+    else if (event.type === 'label-assigned') label.to = event.to;
+    else if (event.type === 'label-printed') label.printedAt = event.at;
   }
+  return label;
 }

@@ -5,6 +5,7 @@ const PORT = 4199;
 
 export default defineConfig({
   testDir: '.',
+  testMatch: process.env['PICTURES'] === '1' ? 'pictures.shoot.ts' : '**/*.spec.ts',
   outputDir: '../test-results',
   workers: 1,
   timeout: 90_000,

@@ -17,6 +17,7 @@ const opened = await desk.tell('open', remembered('collection') === 'demo' ? 'de
 const model = createModel(desk, opened);
 
 const root = document.getElementById('app');
+root?.replaceChildren(); // The words for a browser that never gets here.
 if (root) render(<App model={model} updates={watchForUpdates()} />, root);
 
 // Asked once records are worth keeping; the answer is shown beside the backup.

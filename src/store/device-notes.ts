@@ -5,7 +5,8 @@ export interface DeviceNotes {
   readonly device?: string | undefined;
   /** Names the collection, so that two are never mixed by a restore. */
   readonly collection?: string | undefined;
-  /** Milliseconds since 1970. */
+  /** When this device's copy began. Milliseconds since 1970, as is the next. */
+  readonly begunMs?: number | undefined;
   readonly lastBackupMs?: number | undefined;
   readonly initials?: string | undefined;
 }

@@ -211,7 +211,7 @@ export function createDeskKeeper(
         backupDue:
           name === 'own' &&
           picture.living().length > 0 &&
-          (notes.lastBackupMs === undefined || facts.nowMs - notes.lastBackupMs > dueMs),
+          facts.nowMs - (notes.lastBackupMs ?? notes.begunMs ?? facts.nowMs) > dueMs,
         inMemoryOnly: world.inMemoryOnly,
         initials: notes.initials,
       };

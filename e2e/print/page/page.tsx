@@ -10,6 +10,8 @@ if (!root) throw new Error('The page has no place for the screen.');
 const asked = new URLSearchParams(location.search);
 render(
   <LabelsScreen
+    cardless={0}
+    onMakeCards={() => undefined}
     subjects={subjectsFor(Number(asked.get('count') ?? 70))}
     linkBase={asked.get('base') ?? 'https://labels.example/'}
     onPrinted={(codes, formatName) => {

@@ -7,6 +7,8 @@ export interface LabelSubject {
   /** Where it stands, as `B4-2`. On a tub's label this is the largest text. */
   readonly position?: string;
   readonly title: string;
+  /** Whether it came out of a printer before. */
+  readonly wasPrinted?: boolean;
   readonly lines: readonly string[];
 }
 

@@ -27,6 +27,10 @@ export interface LabelsScreenProps {
   readonly onPrinted: (codes: readonly LabelCode[], formatName: string) => void;
   /** Where the way back leads. */
   readonly back: string;
+  /** How many snakes have no card yet. */
+  readonly cardless: number;
+  /** Gives each of them one. */
+  readonly onMakeCards: () => void;
 }
 
 interface Job {
@@ -38,7 +42,14 @@ const NO_JOB: Job = { what: 'nothing', count: 0 };
 const NONE: ReadonlySet<LabelCode> = new Set();
 
 /** Choose labels, choose paper, look at the page, print. */
-export function LabelsScreen({ subjects, linkBase, onPrinted, back }: LabelsScreenProps) {
+export function LabelsScreen({
+  subjects,
+  linkBase,
+  onPrinted,
+  back,
+  cardless,
+  onMakeCards,
+}: LabelsScreenProps) {
   const choices = useSignal(recallChoices());
   const skipped = useSignal(NONE);
   const job = useSignal<Job>(NO_JOB);
@@ -91,6 +102,11 @@ export function LabelsScreen({ subjects, linkBase, onPrinted, back }: LabelsScre
         chosen={kind}
         onChoose={(chosen) => choose({ kind: chosen })}
       />
+      {kind === 'animal' && cardless > 0 && (
+        <button type="button" onClick={onMakeCards}>
+          Make cards for {cardless} {cardless === 1 ? 'snake' : 'snakes'}
+        </button>
+      )}
       <SubjectPicker
         subjects={ofKind}
         skipped={skipped.value}

@@ -27,6 +27,14 @@ export function SubjectPicker({ subjects, skipped, onSkip }: SubjectPickerProps)
         <button type="button" onClick={() => onSkip(new Set(subjects.map(({ code }) => code)))}>
           Pick none
         </button>
+        <button
+          type="button"
+          onClick={() =>
+            onSkip(new Set(subjects.filter(({ wasPrinted }) => wasPrinted).map(({ code }) => code)))
+          }
+        >
+          Pick those not printed yet
+        </button>
       </div>
       <ul class="labels-list">
         {subjects.map(({ code, position, title }) => (

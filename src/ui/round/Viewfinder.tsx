@@ -93,6 +93,9 @@ export function Viewfinder({
             Torch
           </button>
         )}
+        {scanner && !scanner.torch && (
+          <span class="no-torch">No torch in this camera: use a lamp</span>
+        )}
         {(scanner?.cameras.length ?? 0) > 1 && (
           <button type="button" class="pill" onClick={nextCamera}>
             <Icon name="camera" />

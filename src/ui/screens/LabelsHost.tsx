@@ -13,6 +13,8 @@ export function LabelsHost() {
       subjects={view.labelled}
       linkBase={linkBase()}
       back="#/shelf"
+      cardless={view.cardless.length}
+      onMakeCards={() => void desk.tell('giveCard', view.cardless).catch(failWith)}
       onPrinted={(codes, format) =>
         void desk
           .tell('record', { drafts: [{ type: 'label-printed', codes: [...codes], format }] })

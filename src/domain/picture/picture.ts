@@ -104,7 +104,8 @@ export function createPicture(
     else tasks.delete(id);
   }
 
-  const animalIds = () => [...ledger.subjects.keys()].filter(isKind('a-')) as AnimalId[];
+  // In order of id, so that nothing shown hangs on the order in which records arrived.
+  const animalIds = () => [...ledger.subjects.keys()].filter(isKind('a-')).toSorted() as AnimalId[];
 
   function update(touched: Iterable<SubjectId>, time: Clock): void {
     const before = facts;
@@ -115,7 +116,8 @@ export function createPicture(
     for (const id of ids) place(id);
     // A new hour may open a task anywhere; within it only what was touched can change.
     const isNewHour = Math.floor(before.nowMs / 3_600_000) !== Math.floor(time.ms / 3_600_000);
-    for (const id of isNewHour ? animalIds() : withPartners(ids)) look(id);
+    const isNewNight = before.night !== facts.night; // Noon is not a whole hour of UTC everywhere.
+    for (const id of isNewHour || isNewNight ? animalIds() : withPartners(ids)) look(id);
   }
 
   /** A pair's sentences name each other. */
@@ -174,7 +176,12 @@ export function createPicture(
       return [{ tub: subject, rack, room }];
     });
     return standing
-      .toSorted((a, b) => inRackOrder(a, b) || walkIndex(a.tub, a.rack) - walkIndex(b.tub, b.rack))
+      .toSorted(
+        (a, b) =>
+          inRackOrder(a, b) ||
+          walkIndex(a.tub, a.rack) - walkIndex(b.tub, b.rack) ||
+          (a.tub.id < b.tub.id ? -1 : 1),
+      )
       .map((each) => each.tub);
   }
 }

@@ -3,7 +3,7 @@ import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
 import { preyG, showPrey } from '../protocol/planned-meal.ts';
 import type { Prey } from '../events/feeding.ts';
 import type { Picture } from '../picture/picture.ts';
-import { inRackOrder } from '../picture/walk.ts';
+import { inNameOrder, inRackOrder } from '../picture/walk.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Rack } from '../state/place.ts';
 
@@ -67,7 +67,9 @@ export function racksView(picture: Picture): RacksView {
     room: rack.room === undefined ? undefined : picture.room(rack.room),
   }));
   return {
-    rooms: rooms.map(({ id, name }) => ({ id, name })),
+    rooms: rooms
+      .toSorted((a, b) => inNameOrder(a.name, b.name) || (a.id < b.id ? -1 : 1))
+      .map(({ id, name }) => ({ id, name })),
     racks: withRooms.toSorted(inRackOrder).map(({ rack, room }) => {
       const tubs = picture.walk().filter((tub) => tub.rack === rack.id);
       const snakes = tubs.flatMap(({ id }) => picture.inTub(id));

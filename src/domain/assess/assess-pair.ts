@@ -31,7 +31,8 @@ export function assessIntroduction({ male, female }: Introduced, picture: Pictur
   const { facts } = picture;
   const doubts: Doubt[] = [];
   const ask = (code: string, message: string) => doubts.push({ code, message });
-  if (she.visitor) ask('second-male', `${facts.nameOf(she.visitor.with)} is in there already.`);
+  const visitor = facts.visitorOf(she);
+  if (visitor) ask('second-male', `${facts.nameOf(visitor)} is in there already.`);
   for (const each of [he, she]) {
     const fed = daysSinceMeal(each, picture);
     if (fed !== undefined && fed < AFTER_MEAL_DAYS) {
@@ -41,7 +42,7 @@ export function assessIntroduction({ male, female }: Introduced, picture: Pictur
       );
     }
     if (each.quarantine) ask('quarantine', `${each.name} is in quarantine.`);
-    const block = each.visit || each.visitor ? undefined : feedingBlock(each, facts);
+    const block = each.visit || facts.visitorOf(each) ? undefined : feedingBlock(each, facts);
     if (block) ask('hold', `${each.name}: ${block}.`);
   }
   return { refusals: [], doubts, notes: [] };

@@ -41,10 +41,10 @@ const isPlace = (id: SubjectId) =>
 
 const whereIs = (animal: Animal): TubId | undefined => animal.visit?.tub ?? animal.tub;
 
-function put(
-  index: Map<TubId, Set<AnimalId>>,
-  from: TubId | undefined,
-  to: TubId | undefined,
+function put<Key>(
+  index: Map<Key, Set<AnimalId>>,
+  from: Key | undefined,
+  to: Key | undefined,
   id: AnimalId,
 ): void {
   if (from === to) return;
@@ -65,7 +65,12 @@ export function createPicture(
 
   const residents = new Map<TubId, Set<AnimalId>>();
   const present = new Map<TubId, Set<AnimalId>>();
-  const placed = new Map<AnimalId, { home: TubId | undefined; now: TubId | undefined }>();
+  /** Males on a visit, by the female they are with. */
+  const guests = new Map<AnimalId, Set<AnimalId>>();
+  const placed = new Map<
+    AnimalId,
+    { home: TubId | undefined; now: TubId | undefined; host: AnimalId | undefined }
+  >();
   const tasks = new Map<AnimalId, readonly Task[]>();
   let walked: readonly Tub[] | undefined;
   let facts = factsAt(clock);
@@ -78,6 +83,7 @@ export function createPicture(
       nightOf,
       nameOf: (id) => animal(id)?.name || 'another snake',
       positionOf: (each) => position(whereIs(each)) ?? 'no tub',
+      visitorOf: (each) => [...(guests.get(each.id) ?? [])].toSorted()[0],
     };
   }
 
@@ -92,9 +98,11 @@ export function createPicture(
     const before = placed.get(id);
     const home = each?.tub;
     const now = each && whereIs(each);
+    const host = each?.visit?.with;
     put(residents, before?.home, home, id);
     put(present, before?.now, now, id);
-    placed.set(id, { home, now });
+    put(guests, before?.host, host, id);
+    placed.set(id, { home, now, host });
   }
 
   function look(id: AnimalId): void {
@@ -113,20 +121,21 @@ export function createPicture(
     const changed = [...touched];
     if (changed.some(isPlace)) walked = undefined;
     const ids = changed.filter(isKind('a-')) as AnimalId[];
+    const hosts = ids.map((id) => placed.get(id)?.host);
     for (const id of ids) place(id);
     // A new hour may open a task anywhere; within it only what was touched can change.
     const isNewHour = Math.floor(before.nowMs / 3_600_000) !== Math.floor(time.ms / 3_600_000);
     const isNewNight = before.night !== facts.night; // Noon is not a whole hour of UTC everywhere.
-    for (const id of isNewHour || isNewNight ? animalIds() : withPartners(ids)) look(id);
+    for (const id of isNewHour || isNewNight ? animalIds() : withPartners(ids, hosts)) look(id);
   }
 
-  /** A pair's sentences name each other. */
-  function withPartners(ids: readonly AnimalId[]): Set<AnimalId> {
-    const partners = ids.flatMap((id) => {
-      const each = animal(id);
-      return [each?.visit?.with, each?.visitor?.with].filter((other) => other !== undefined);
-    });
-    return new Set([...ids, ...partners]);
+  /** A pair's sentences name each other, and so do those of a pair that has just parted. */
+  function withPartners(
+    ids: readonly AnimalId[],
+    hosts: readonly (AnimalId | undefined)[],
+  ): Set<AnimalId> {
+    const partners = ids.flatMap((id) => [placed.get(id)?.host, ...(guests.get(id) ?? [])]);
+    return new Set([...ids, ...hosts, ...partners].filter((id) => id !== undefined));
   }
 
   const listed = (index: Map<TubId, Set<AnimalId>>, id: TubId): readonly Animal[] =>

@@ -30,7 +30,8 @@ export function feedingBlock(animal: Animal, room: RoomFacts): string | undefine
   const until = holdUntil(animal, room);
   if (until) return `brought up a meal, rest until ${until}`;
   if (animal.visit) return `on a visit with ${room.nameOf(animal.visit.with)}`;
-  if (animal.visitor) return `${room.nameOf(animal.visitor.with)} is in with her`;
+  const visitor = room.visitorOf(animal);
+  if (visitor) return `${room.nameOf(visitor)} is in with her`;
   if (animal.opaqueAt) {
     const since = room.nightOf(animal.opaqueAt);
     if (daysBetween(since, room.night) < room.protocol.blueHoldDays) {

@@ -21,6 +21,8 @@ export interface RoomFacts {
   readonly nameOf: (id: AnimalId) => string;
   /** `B4-2`, or words when it stands nowhere. */
   readonly positionOf: (animal: Animal) => string;
+  /** The male in with her, by his own records: he may have been moved home, sold or lost. */
+  readonly visitorOf: (animal: Animal) => AnimalId | undefined;
 }
 
 /** Something to do. Derived, never typed: it clears when the right record is made. */

@@ -23,8 +23,32 @@ export interface Clock {
   readonly offsetMin: number;
 }
 
-/** Milliseconds since 1970 UTC. */
-export const instantMs = (moment: Moment): number => Date.parse(moment);
+/**
+ * Milliseconds since 1970 UTC.
+ *
+ * Moments as this program writes them, to the second and with an offset, are read digit by digit:
+ * `Date.parse` takes four times as long, and a start reads the whole log.
+ */
+export function instantMs(moment: Moment): number {
+  const mark = moment.length === 25 ? moment.charAt(19) : '';
+  const sign = mark === '+' ? 1 : mark === '-' ? -1 : 0;
+  const year = sign === 0 ? 0 : 100 * twoAt(moment, 0) + twoAt(moment, 2);
+  if (year < 100) return Date.parse(moment); // Date.UTC takes these for years of the 20th century.
+  const local = Date.UTC(
+    year,
+    twoAt(moment, 5) - 1,
+    twoAt(moment, 8),
+    twoAt(moment, 11),
+    twoAt(moment, 14),
+    twoAt(moment, 17),
+  );
+  return local - sign * 60_000 * (60 * twoAt(moment, 20) + twoAt(moment, 23));
+}
+
+/** The number that two digits at a place of a text make. */
+const twoAt = (text: string, at: number): number =>
+  10 * text.charCodeAt(at) + text.charCodeAt(at + 1) - 11 * ZERO;
+const ZERO = 48;
 
 const two = (n: number): string => String(n).padStart(2, '0');
 

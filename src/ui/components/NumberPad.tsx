@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 
 interface PadProps {
   readonly label: string;
@@ -33,14 +33,18 @@ export function NumberPad({
   before,
 }: PadProps) {
   const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', decimals ? '.' : '', '0', '⌫'];
+  // Two quick taps can come before the next drawing: each must build on the one before.
+  const latest = useRef(typed);
+  latest.current = typed;
+  const press = (key: string) => {
+    latest.current = typeKey(latest.current, key);
+    onType(latest.current);
+  };
   // A real keyboard types too, as on a laptop beside the scale.
   useEffect(() => {
     const typeByKeyboard = (event: KeyboardEvent) => {
-      if (/^[0-9]$/.test(event.key) || (decimals && event.key === '.')) {
-        onType(typeKey(typed, event.key));
-      } else if (event.key === 'Backspace') {
-        onType(typeKey(typed, '⌫'));
-      }
+      if (/^[0-9]$/.test(event.key) || (decimals && event.key === '.')) press(event.key);
+      else if (event.key === 'Backspace') press('⌫');
     };
     addEventListener('keydown', typeByKeyboard);
     return () => removeEventListener('keydown', typeByKeyboard);
@@ -63,7 +67,7 @@ export function NumberPad({
               type="button"
               key={key}
               aria-label={key === '⌫' ? 'Delete' : key === '.' ? 'Point' : key}
-              onClick={() => onType(typeKey(typed, key))}
+              onClick={() => press(key)}
             >
               {key}
             </button>

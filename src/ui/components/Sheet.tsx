@@ -13,10 +13,14 @@ export function Sheet({
   readonly children: ComponentChildren;
 }) {
   const panel = useRef<HTMLDialogElement>(null);
-  // Modal: the browser keeps the focus inside, and gives it back afterwards.
+  // Modal: the browser keeps the focus inside. It gives it back only to a dialog that is closed
+  // while it still stands in the page, which is too early here.
   useEffect(() => {
+    const opener = document.activeElement;
     panel.current?.showModal();
-    return () => panel.current?.close();
+    return () => {
+      if (opener instanceof HTMLElement) opener.focus();
+    };
   }, []);
   return (
     <dialog

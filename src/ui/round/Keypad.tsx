@@ -40,15 +40,19 @@ export function Keypad({
           <button
             type="button"
             key={key}
-            onClick={() => setTyped(typed.length < 7 ? typed + key : typed)}
+            onClick={() => setTyped((before) => (before.length < 7 ? before + key : before))}
           >
             {key}
           </button>
         ))}
-        <button type="button" onClick={() => setTyped(`${typed}-`)}>
+        <button type="button" onClick={() => setTyped((before) => `${before}-`)}>
           -
         </button>
-        <button type="button" aria-label="Delete" onClick={() => setTyped(typed.slice(0, -1))}>
+        <button
+          type="button"
+          aria-label="Delete"
+          onClick={() => setTyped((before) => before.slice(0, -1))}
+        >
           ⌫
         </button>
       </div>

@@ -1,4 +1,5 @@
 import { createStore, get, setMany, clear } from 'idb-keyval';
+import { saving } from './saving.ts';
 
 /** What this device remembers for itself; never merged, never in a backup. */
 export interface DeviceNotes {
@@ -21,7 +22,7 @@ export function createNoteShelf(databaseName: string): NoteShelf {
   const store = createStore(databaseName, 'notes');
   return {
     load: async () => (await get<DeviceNotes>('notes', store)) ?? {},
-    save: (notes) => setMany([['notes', notes]], store),
+    save: (notes) => saving('what this device remembers', () => setMany([['notes', notes]], store)),
     clear: () => clear(store),
   };
 }

@@ -1,7 +1,7 @@
 import { promisifyRequest, type UseStore } from 'idb-keyval';
-import { Fault } from '../domain/core/fault.ts';
 import type { EventLog } from '../domain/ports.ts';
 import { durableStore } from './durable-store.ts';
+import { saving } from './saving.ts';
 
 /**
  * Keys of the one object store. Records lie singly in the tail, `['e', position]`, until about
@@ -22,7 +22,7 @@ export function createIdbLog(databaseName: string): EventLog {
 
   return {
     append: (records) =>
-      saving(`${records.length} records`, () =>
+      saving(records.length === 1 ? 'this record' : `${records.length} records`, () =>
         inOneTransaction(use, async (store) => {
           // The number is taken in the transaction that uses it: two tabs can never share one.
           const next = await nextPosition(store);
@@ -129,21 +129,3 @@ const inOneTransaction = <Answer>(
       throw error;
     }
   });
-
-async function saving<Answer>(what: string, work: () => Promise<Answer>): Promise<Answer> {
-  try {
-    return await work();
-  } catch (cause) {
-    const isFull = cause instanceof DOMException && cause.name === 'QuotaExceededError';
-    throw new Fault(
-      isFull ? 'storage-full' : 'storage-failed',
-      isFull
-        ? `This device is full: ${what} could not be saved.`
-        : `Could not save ${what} on this device.`,
-      isFull
-        ? 'Free some space, then try again. What was saved before is safe.'
-        : 'Try again. What was saved before is safe.',
-      cause,
-    );
-  }
-}

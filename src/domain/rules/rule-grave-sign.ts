@@ -1,8 +1,7 @@
-import { daysBetween } from '../core/calendar.ts';
+import { daysBetween, instantMs } from '../core/calendar.ts';
 import { agoWords } from './dates.ts';
 import type { Rule } from './rule.ts';
 
-const GRAVE = 3;
 const FRESH_DAYS = 7;
 
 export const graveSign: Rule = {
@@ -10,11 +9,11 @@ export const graveSign: Rule = {
   says: 'A grave sign is looked at before anything else, with a reptile vet.',
   source: 'vetClock',
   check(animal, room) {
-    const note = animal.recent.findLast((event) => event.type === 'health-noted');
-    if (note?.type !== 'health-noted' || note.severity < GRAVE) return undefined;
+    const note = animal.graveSign;
+    if (!note) return undefined;
     const night = room.nightOf(note.at);
     const passed = animal.passedOver['H1'];
-    if (passed && passed.at >= note.at) return undefined;
+    if (passed && instantMs(passed.at) >= instantMs(note.at)) return undefined;
     if (daysBetween(night, room.night) > FRESH_DAYS) return undefined;
     return {
       act: 'look',

@@ -60,6 +60,8 @@ export interface Animal {
   readonly scans: readonly EventOf<'follicles-scanned'>[];
   readonly signs: readonly EventOf<'sign-seen'>[];
   readonly ovulation?: EventOf<'ovulated'> | undefined;
+  /** The last grave sign, until the same is noted as a lesser one. */
+  readonly graveSign?: EventOf<'health-noted'> | undefined;
   /** When each rule was last passed over on purpose. */
   readonly passedOver: Readonly<Record<string, { readonly at: Moment; readonly reason: string }>>;
   /** The last few records of any kind, for the capture screen. */

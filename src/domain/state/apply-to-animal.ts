@@ -2,6 +2,9 @@ import type { RackEvent } from '../events/event.ts';
 import { unknownAnimal, type Animal } from './animal.ts';
 import type { Copy } from './copy.ts';
 
+/** A severity of `health-noted`. */
+const GRAVE = 3;
+
 const KEPT = { offers: 24, weighings: 60, few: 8, seen: 12, recent: 8 };
 
 /** The list with one more at its end, without those that are too old to matter. */
@@ -75,6 +78,12 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
         [event.rule]: { at: event.at, reason: event.reason },
       };
       break;
+    case 'health-noted': {
+      const isSame = animal.graveSign?.system === event.system;
+      if (event.severity >= GRAVE) animal.graveSign = event;
+      else if (isSame) animal.graveSign = undefined;
+      break;
+    }
     case 'meal-offered':
     case 'meal-settled':
     case 'regurgitated':

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 interface PadProps {
   readonly label: string;
@@ -40,8 +40,8 @@ export function NumberPad({
     latest.current = typeKey(latest.current, key);
     onType(latest.current);
   };
-  // A real keyboard types too, as on a laptop beside the scale.
-  useEffect(() => {
+  // A real keyboard types too, as on a laptop beside the scale; from the first moment on.
+  useLayoutEffect(() => {
     const typeByKeyboard = (event: KeyboardEvent) => {
       if (/^[0-9]$/.test(event.key) || (decimals && event.key === '.')) press(event.key);
       else if (event.key === 'Backspace') press('⌫');

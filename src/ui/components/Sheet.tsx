@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Icon } from './Icon.tsx';
 
 /** A panel from below, within the thumb's reach. Escape and the close button put it away. */
@@ -15,7 +15,7 @@ export function Sheet({
   const panel = useRef<HTMLDialogElement>(null);
   // Modal: the browser keeps the focus inside. It gives it back only to a dialog that is closed
   // while it still stands in the page, which is too early here.
-  useEffect(() => {
+  useLayoutEffect(() => {
     const opener = document.activeElement;
     panel.current?.showModal();
     return () => {

@@ -23,7 +23,8 @@ export function plannedMeal(animal: Animal, share?: number): Prey {
   if (last && share === undefined && isNear((last.eachG ?? 0) * last.count, aimG)) return last;
 
   const kind = last?.kind ?? (massG < RAT_FROM_G ? 'mouse' : 'rat');
-  const closest = closestSize(kind, aimG) ?? closestSize('rat', aimG);
+  // Rats come in every size: the smallest is the plan where even that is more than the aim.
+  const closest = closestSize(kind, aimG, 2.5) ?? closestSize('rat', aimG, Infinity);
   return { ...prey(kind, 'small', 65), ...closest, state: last?.state ?? 'thawed' };
 }
 
@@ -33,12 +34,12 @@ export const mealShare = (massG: number): number =>
 const isNear = (mealG: number, aimG: number): boolean =>
   mealG >= aimG * NEAR.low && mealG <= aimG * NEAR.high;
 
-function closestSize(kind: Prey['kind'], aimG: number) {
+function closestSize(kind: Prey['kind'], aimG: number, mostTimesOff: number) {
   const off = (eachG: number) => Math.abs(Math.log(eachG / aimG));
   const sized = preySizes.filter((size) => size.kind === kind);
   const [best] = sized.toSorted((a, b) => off(a.eachG) - off(b.eachG));
   // An adult mouse is no meal for a large python, however often it took one.
-  return best && off(best.eachG) < Math.log(2.5) ? best : undefined;
+  return best && off(best.eachG) < Math.log(mostTimesOff) ? best : undefined;
 }
 
 const prey = (kind: Prey['kind'], size: string, eachG: number): Prey => ({

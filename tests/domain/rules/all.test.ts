@@ -1,0 +1,35 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { rules } from '../../../src/domain/rules/all.ts';
+import { protocolValues } from '../../../src/domain/protocol/values.ts';
+import { sources } from '../../../src/domain/sources.ts';
+
+const here = new URL('.', import.meta.url);
+const tests = readdirSync(here)
+  .map((file) => readFileSync(new URL(file, here), 'utf8'))
+  .join('\n');
+
+test('no two rules share an id', () => {
+  expect(new Set(rules.map(({ id }) => id)).size).toBe(rules.length);
+});
+
+test.each(rules)('rule $id has a test that names it, and a source', ({ id, source }) => {
+  expect(tests).toMatch(new RegExp(`(test|describe)[^\\n]*'\\[${id}\\] |\\)\\('\\[${id}\\] `));
+  expect(sources).toHaveProperty(source);
+});
+
+test('every rule file is listed, for one that is not does not run', () => {
+  const folder = new URL('../../../src/domain/rules/', import.meta.url);
+  const files = readdirSync(folder).filter((file) => file.startsWith('rule-'));
+  expect(files.length).toBe(rules.length);
+});
+
+test.each(Object.entries(protocolValues))(
+  'protocol value %s lies in the range in use, and says why and whence',
+  (_key, { value, from, to, why, source }) => {
+    expect(value).toBeGreaterThanOrEqual(from);
+    expect(value).toBeLessThanOrEqual(to);
+    expect(why).toMatch(/\.$/);
+    expect(sources).toHaveProperty(source);
+  },
+);

@@ -13,14 +13,11 @@ export function Sheet({
   readonly children: ComponentChildren;
 }) {
   const panel = useRef<HTMLDialogElement>(null);
-  // Modal: the browser keeps the focus inside. It gives it back only to a dialog that is closed
-  // while it still stands in the page, which is too early here.
+  // Modal: the browser keeps the focus inside, and gives it back when the dialog is closed.
   useLayoutEffect(() => {
-    const opener = document.activeElement;
-    panel.current?.showModal();
-    return () => {
-      if (opener instanceof HTMLElement) opener.focus();
-    };
+    const dialog = panel.current;
+    dialog?.showModal();
+    return () => dialog?.close();
   }, []);
   return (
     <dialog

@@ -110,6 +110,8 @@ export function createModel(desk: Desk, opened: DeskStatus) {
     collection,
     storageKept,
     write,
+    /** Says that something is done that cannot be undone with a tap. */
+    say: (words: string) => show({ words, ids: [], notes: [] }),
     fail,
     failWith,
 

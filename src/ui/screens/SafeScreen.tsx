@@ -83,7 +83,7 @@ function BackUp({ status }: { readonly status: DeskStatus }) {
 }
 
 function TakeIn() {
-  const { desk, failWith, written } = useModel();
+  const { desk, failWith, say } = useModel();
   const input = useRef<HTMLInputElement>(null);
   const [isBusy, setIsBusy] = useState(false);
   const [preview, setPreview] = useState<RestorePreview>();
@@ -109,7 +109,7 @@ function TakeIn() {
     try {
       const taken = await desk.tell('takeIn', null);
       if (taken.ok) {
-        written.value = { words: `${taken.value} records taken in`, ids: [], notes: [] };
+        say(`${taken.value.toLocaleString('en')} records taken in`);
         setPreview(undefined);
         if (input.current) input.current.value = '';
       } else {
@@ -145,8 +145,9 @@ function TakeIn() {
       {preview && (
         <div class="note stack">
           <p>
-            Made {preview.made.slice(0, 16).replace('T', ', ')}: {preview.records} records,{' '}
-            <strong>{preview.fresh} new</strong>, {preview.known} you have already.
+            Made {preview.made.slice(0, 16).replace('T', ', ')}:{' '}
+            {preview.records.toLocaleString('en')} records, <strong>{preview.fresh} new</strong>,{' '}
+            {preview.known} you have already.
           </p>
           {preview.unreadable > 0 && (
             <div class="small">

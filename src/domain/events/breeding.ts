@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { buildingSigns } from '../core/trade-words.ts';
 import { AnimalId, TubId } from './fields.ts';
 import { count, event, line, remark } from './envelope.ts';
 
@@ -8,15 +9,7 @@ const diameterMm = z.number().check(z.gte(0.5), z.lte(80));
 /** How the keeper's fingers found the follicles; a class, not a size. */
 export const Felt = z.enum(['nothing', 'small bumps', 'round lumps', 'large lumps', 'egg-like']);
 
-export const Sign = z.enum([
-  'cool side',
-  'round the bowl',
-  'inverted',
-  'swelling',
-  'glow',
-  'off food',
-  'looking for a nest',
-]);
+export const Sign = z.enum(buildingSigns);
 
 export const PairSeen = z.enum(['locked', 'courting', 'apart', 'ignoring', 'fighting']);
 

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { healthSystems } from '../core/trade-words.ts';
 import { AnimalId, Day, TubId } from './fields.ts';
 import { event, line, remark } from './envelope.ts';
 
@@ -40,18 +41,7 @@ export const lifeEvents = [
   event('quarantine-ended', 1, { animal, remark }),
   event('health-noted', 1, {
     animal,
-    system: z.enum([
-      'breathing',
-      'mouth',
-      'skin',
-      'mites',
-      'eyes',
-      'vent',
-      'nerves',
-      'wound',
-      'swelling',
-      'other',
-    ]),
+    system: z.enum(healthSystems),
     /** 1 slight, 2 clear, 3 grave. */
     severity: z.int().check(z.gte(1), z.lte(3)),
     remark,

@@ -1,3 +1,4 @@
+import { buildingSigns, healthSystems } from '../../domain/core/trade-words.ts';
 import type { Draft } from '../../domain/events/event.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import type { IconName } from '../components/Icon.tsx';
@@ -20,31 +21,10 @@ export interface RareRecord {
   readonly prompt?: string | undefined;
 }
 
-const systems = [
-  'breathing',
-  'mouth',
-  'skin',
-  'mites',
-  'eyes',
-  'vent',
-  'nerves',
-  'wound',
-  'swelling',
-  'other',
-] as const;
 const severities = [
   [1, 'slight'],
   [2, 'clear'],
   [3, 'grave'],
-] as const;
-const signs = [
-  'cool side',
-  'round the bowl',
-  'inverted',
-  'swelling',
-  'glow',
-  'off food',
-  'looking for a nest',
 ] as const;
 
 /** The rarer records that make sense for whoever is in this tub, the likelier first. */
@@ -95,7 +75,7 @@ export function rareRecords(view: CaptureView, occupant: Occupant): readonly Rar
       icon: 'alarm',
       caution:
         'Open-mouth breathing, bubbles, a prolapse, stalled laying: to a reptile vet within a day or two, at once if it is weak.',
-      choices: systems.flatMap((system) =>
+      choices: healthSystems.flatMap((system) =>
         severities.map(([severity, word]) => ({
           words: `${system}, ${word}`,
           draft: { type: 'health-noted', animal, system, severity } as const,
@@ -160,7 +140,7 @@ function femaleRecords({ id: animal }: Occupant): readonly RareRecord[] {
     {
       title: 'Sign',
       icon: 'follicles',
-      choices: signs.map((sign) => ({
+      choices: buildingSigns.map((sign) => ({
         words: `sign: ${sign}`,
         draft: { type: 'sign-seen', animal, sign },
       })),

@@ -1,0 +1,26 @@
+// Closed lists that both a record's schema and the buttons that write it are made of.
+
+/** Where on the body a health sign was seen. */
+export const healthSystems = [
+  'breathing',
+  'mouth',
+  'skin',
+  'mites',
+  'eyes',
+  'vent',
+  'nerves',
+  'wound',
+  'swelling',
+  'other',
+] as const;
+
+/** Signs by which a female shows that follicles grow. Common practice, no source. */
+export const buildingSigns = [
+  'cool side',
+  'round the bowl',
+  'inverted',
+  'swelling',
+  'glow',
+  'off food',
+  'looking for a nest',
+] as const;

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { NewAnimal } from '../../domain/commands/new-animals.ts';
 import { readAnimalLines } from '../../domain/commands/read-animal-lines.ts';
+import { showGrams } from '../../domain/core/units.ts';
 import { useDraft, useModel } from '../model.ts';
 import { go } from '../route.ts';
 import { Page } from './Page.tsx';
@@ -40,6 +41,18 @@ export function AddScreen({ position }: { readonly position?: string | undefined
   );
 }
 
+/** What was read from a line, part by part. */
+const understood = ({ sex, position, massG, hatchedDay, traits }: NewAnimal): string =>
+  [
+    sex === 'unknown' ? 'sex not known' : sex,
+    position ?? 'no tub',
+    massG === undefined ? 'no mass' : showGrams(massG),
+    hatchedDay === undefined ? undefined : `hatched ${hatchedDay}`,
+    traits,
+  ]
+    .filter((part) => part !== undefined)
+    .join(' · ');
+
 type OnAdd = (animals: readonly NewAnimal[], clear: () => void) => Promise<void>;
 
 function PasteForm({ onAdd }: { readonly onAdd: OnAdd }) {
@@ -70,32 +83,15 @@ function PasteForm({ onAdd }: { readonly onAdd: OnAdd }) {
         </p>
       ))}
       {good.length > 0 && (
-        <section class="rack-scroll" aria-label="As it was understood" tabIndex={0}>
-          <table class="numbers">
-            <caption class="quiet small">As it was understood</caption>
-            <thead>
-              <tr>
-                <th scope="col">Name</th>
-                <th scope="col">Sex</th>
-                <th scope="col">Tub</th>
-                <th scope="col">Mass</th>
-                <th scope="col">Hatched</th>
-                <th scope="col">Genes</th>
-              </tr>
-            </thead>
-            <tbody>
-              {good.map((animal, i) => (
-                <tr key={`${i} ${animal.name}`}>
-                  <td>{animal.name}</td>
-                  <td>{animal.sex}</td>
-                  <td>{animal.position ?? '–'}</td>
-                  <td>{animal.massG === undefined ? '–' : `${animal.massG} g`}</td>
-                  <td>{animal.hatchedDay ?? '–'}</td>
-                  <td>{animal.traits ?? '–'}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+        <section aria-label="As it was understood">
+          <ol class="plain-list">
+            {good.map((animal, i) => (
+              <li class="find-line" key={`${i} ${animal.name}`}>
+                <strong>{animal.name}</strong>
+                <span class="small quiet">{understood(animal)}</span>
+              </li>
+            ))}
+          </ol>
         </section>
       )}
       <button type="submit" class="slab slab-main" disabled={good.length === 0 || bad.length > 0}>

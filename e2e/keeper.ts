@@ -83,6 +83,16 @@ export async function walkToSnake(page: Page, name: string): Promise<string> {
 export const written = (page: Page, words: string | RegExp): Locator =>
   page.getByRole('status').filter({ hasText: words });
 
+/** Types a weight on the app's own keys, on the capture screen in view. Writes nothing yet. */
+export async function typeWeight(page: Page, digits: string): Promise<void> {
+  await page.getByRole('button', { name: 'Weight', exact: true }).click();
+  const sheet = page.getByRole('dialog', { name: /^Weight of/ });
+  for (const digit of digits) {
+    await sheet.getByRole('button', { name: digit, exact: true }).click();
+  }
+  await expect(sheet.getByRole('status', { name: 'Weight' })).toHaveText(digits);
+}
+
 /** How many records the shelf counts. */
 export async function recordCount(page: Page): Promise<number> {
   await walkTo(page, '/shelf');
@@ -105,6 +115,16 @@ export async function backUp(page: Page): Promise<Backup> {
     header: JSON.parse(header) as Backup['header'],
     records: lines.map((line) => JSON.parse(line) as BackupRecord),
   };
+}
+
+/** Picks a backup to be looked into, on the screen for it. Takes nothing in yet. */
+export async function pickBackup(page: Page, file: string | Buffer): Promise<void> {
+  await walkTo(page, '/safe');
+  await page.getByLabel('Backup file').setInputFiles({
+    name: '2026-11-24.nightdrop.jsonl',
+    mimeType: 'application/octet-stream',
+    buffer: Buffer.from(file),
+  });
 }
 
 /** The name under which each animal of a backup arrived. */

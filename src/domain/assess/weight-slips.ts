@@ -38,7 +38,9 @@ const RATIO_SLIPS = [
 ] as const;
 
 const TARE_TOLERANCE_G = 5;
-const TRANSPOSED_BEYOND = 0.08;
+const SWAPPED_BACK_WITHIN = 0.12;
+/** Within a week, a change up to this share is plain growth, loss or gut; later, what a month allows. */
+const PLAIN_WITHIN_A_WEEK = 0.08;
 const FULL_WITHIN_DAYS = 3;
 const FULL_TOLERANCE = 0.35;
 const SAME_CURVE = 0.03;
@@ -63,7 +65,7 @@ export function weightSlips(context: WeightContext): SlipFindings {
   if (full) return { doubts: [], notes: [full] };
   const doubt =
     ratioSlip(massG, last.massG) ??
-    transposed(massG, last.massG) ??
+    transposed(massG, last) ??
     tareSlip(massG, last.massG, context.taresG) ??
     repeatedEntry(context, last.massG) ??
     neighbourSlip(context, last.massG) ??
@@ -88,18 +90,32 @@ function ratioSlip(massG: number, lastG: number): Doubt | undefined {
   );
 }
 
-function transposed(massG: number, lastG: number): Doubt | undefined {
-  if (!Number.isInteger(massG) || isNear(massG, lastG, TRANSPOSED_BEYOND)) return undefined;
+/**
+ * Digits swapped: as typed it is more than an adult gains or loses in the time, swapped it is close.
+ *
+ * Asking from 8 % on, whatever the time, questioned four true weights of real growing animals.
+ */
+function transposed(
+  massG: number,
+  last: { readonly massG: number; readonly daysAgo: number },
+): Doubt | undefined {
+  const limit =
+    last.daysAgo <= 7
+      ? { gain: PLAIN_WITHIN_A_WEEK, loss: PLAIN_WITHIN_A_WEEK }
+      : limitOver(MONTHLY.adult, last.daysAgo);
+  const isPlain = (each: number) => isWithin(limit, each / last.massG - 1);
+  if (!Number.isInteger(massG) || isPlain(massG)) return undefined;
   const digits = String(massG);
   const swapped = Array.from({ length: digits.length - 1 }, (_, i) =>
     Number(digits.slice(0, i) + digits.charAt(i + 1) + digits.charAt(i) + digits.slice(i + 2)),
-  ).filter((each) => each !== massG && isNear(each, lastG, TRANSPOSED_BEYOND));
-  const [best] = swapped.toSorted((a, b) => Math.abs(a - lastG) - Math.abs(b - lastG));
+  ).filter((each) => each !== massG && isNear(each, last.massG, SWAPPED_BACK_WITHIN));
+  const off = (each: number) => Math.abs(each - last.massG);
+  const [best] = swapped.toSorted((a, b) => off(a) - off(b));
   return best === undefined
     ? undefined
     : {
         code: 'transposed',
-        message: `${showGrams(massG)} against ${showGrams(lastG)} last time: two digits swapped?`,
+        message: `${showGrams(massG)} against ${showGrams(last.massG)} last time: two digits swapped?`,
         instead: instead(best),
       };
 }
@@ -156,6 +172,19 @@ const MONTHLY = {
 /** Hatchlings under 60 days old, per day. Source: weightSlips. */
 const HATCHLING_DAILY = { gain: 0.08, loss: 0.03 };
 
+interface Limit {
+  readonly gain: number;
+  readonly loss: number;
+}
+
+function limitOver(monthly: Limit, days: number): Limit {
+  const months = Math.max(1, days / 30);
+  return { gain: (1 + monthly.gain) ** months - 1, loss: 1 - (1 - monthly.loss) ** months };
+}
+
+const isWithin = ({ gain, loss }: Limit, change: number): boolean =>
+  change <= gain && change >= -loss;
+
 function growthSlip(
   { massG, ageDays, lastMeal }: WeightContext,
   last: { readonly massG: number; readonly daysAgo: number },
@@ -164,14 +193,13 @@ function growthSlip(
   const change = massG / last.massG - 1;
   const isHatchling = ageDays !== undefined && ageDays < HATCHLING_DAYS;
   const monthly = last.massG < ADULT_FROM_G ? MONTHLY.young : MONTHLY.adult;
-  const months = Math.max(1, gapDays / 30);
   const limit = isHatchling
     ? {
         gain: HATCHLING_DAILY.gain * gapDays + (lastMeal ? lastMeal.massG / last.massG : 0),
         loss: HATCHLING_DAILY.loss * gapDays,
       }
-    : { gain: (1 + monthly.gain) ** months - 1, loss: 1 - (1 - monthly.loss) ** months };
-  if (change <= limit.gain && change >= -limit.loss) return undefined;
+    : limitOver(monthly, gapDays);
+  if (isWithin(limit, change)) return undefined;
   const percent = `${change > 0 ? '+' : '−'}${Math.abs(change * 100).toFixed(0)} %`;
   return {
     code: change > 0 ? 'gain' : 'loss',

@@ -94,7 +94,7 @@ async function readWhole(file: FileLike): Promise<Result<BackupContents>> {
   const records: unknown[] = [];
   for (const [i, line] of lines.entries()) {
     const record = parse(line);
-    if (record === undefined) {
+    if (!isRecord(record)) {
       return refuse('backup-damaged', `Line ${i + 2} is not a record. Nothing was read.`);
     }
     records.push(record);
@@ -132,6 +132,9 @@ const truncated = (line: number, expected: number): Result<never> =>
     'backup-cut',
     `This file ends early, at line ${line + 1} of ${expected + 1}: it was cut off. Nothing was read. Pick another copy.`,
   );
+
+const isRecord = (value: unknown): boolean =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 function parse(line: string): unknown {
   try {

@@ -1,0 +1,48 @@
+import 'fake-indexeddb/auto';
+import { expect, test } from 'vitest';
+import { createIdbLog } from '../../src/store/idb-log.ts';
+import { createMemoryLog } from '../../src/store/memory-log.ts';
+import { describeEventLog } from './event-log.contract.ts';
+
+const fresh = (): string => crypto.randomUUID();
+
+describeEventLog('the memory log', createMemoryLog);
+describeEventLog('the log in IndexedDB', () => createIdbLog(fresh()));
+
+test('a batch is added whole or not at all', async () => {
+  const log = createIdbLog(fresh());
+  await log.append([{ n: 1 }]);
+  const cannotBeStored = { n: 3, of: () => 'functions are not stored' };
+  await expect(log.append([{ n: 2 }, cannotBeStored])).rejects.toMatchObject({
+    name: 'Fault',
+    code: 'storage-failed',
+    remedy: expect.stringMatching(/\.$/),
+  });
+  expect(await log.readAfter(0)).toEqual({ records: [{ n: 1 }], position: 1 });
+  expect(await log.append([{ n: 2 }])).toBe(2);
+});
+
+test('what was added is there for the next one who opens it', async () => {
+  const name = fresh();
+  await createIdbLog(name).append([{ n: 1 }]);
+  expect((await createIdbLog(name).readAfter(0)).records).toEqual([{ n: 1 }]);
+});
+
+test('two tabs that write at once lose no record, double none and share no position', async () => {
+  const name = fresh();
+  const tabs = [createIdbLog(name), createIdbLog(name)];
+  const sizes = [1, 2, 600, 1, 3, 1, 501, 2];
+  const added = await Promise.all(
+    sizes.flatMap((size, batch) =>
+      tabs.map((log, tab) =>
+        log.append(Array.from({ length: size }, (_, i) => `${tab}-${batch}-${i}`)),
+      ),
+    ),
+  );
+  const total = 2 * sizes.reduce((sum, size) => sum + size, 0);
+  const read = await createIdbLog(name).readAfter(0);
+  expect(new Set(added).size).toBe(added.length);
+  expect(read.position).toBe(total);
+  expect(read.records).toHaveLength(total);
+  expect(new Set(read.records).size).toBe(total);
+});

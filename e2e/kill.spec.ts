@@ -1,12 +1,11 @@
-import { spawn, type ChildProcess } from 'node:child_process';
-import { once } from 'node:events';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium, expect, test, type Page } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { browserArgs, findBrowser } from './browser.ts';
 import { seeded } from './camera/random.ts';
 import { backUp, beginWithThree, namesIn, walkToSnake } from './keeper.ts';
+import { startRealBrowser, type RealBrowser } from './real-browser.ts';
 import { serve, type Served } from './serve.ts';
 import { tapAtOnce, type Offer, type Tap } from './tap-at-once.ts';
 
@@ -33,55 +32,8 @@ test.afterAll(async () => {
   await rm(profile, { recursive: true, force: true });
 });
 
-interface RunningBrowser {
-  readonly page: Page;
-  /** The whole process group at once, as an empty battery would. */
-  readonly kill: () => Promise<void>;
-}
-
 /** Whatever lives when a test fails. */
-let running: RunningBrowser | undefined;
-
-/** A browser of our own, not Playwright's: that one would be closed in good order. */
-async function startBrowser(): Promise<RunningBrowser> {
-  const child = spawn(
-    findBrowser(),
-    [
-      '--headless',
-      '--remote-debugging-port=0',
-      `--user-data-dir=${profile}`,
-      '--window-size=390,844',
-      ...browserArgs,
-      'about:blank',
-    ],
-    { stdio: ['ignore', 'ignore', 'pipe'], detached: true },
-  );
-  const browser = await chromium.connectOverCDP(await devToolsOf(child));
-  const page = browser.contexts()[0]?.pages()[0];
-  if (!page) throw new Error('The browser opened no page.');
-  running = {
-    page,
-    async kill() {
-      running = undefined;
-      const gone = once(child, 'exit');
-      process.kill(-(child.pid ?? 0), 'SIGKILL');
-      await gone;
-      await browser.close();
-    },
-  };
-  return running;
-}
-
-const devToolsOf = (child: ChildProcess): Promise<string> =>
-  new Promise((resolve, reject) => {
-    let said = '';
-    child.stderr?.on('data', (more: Buffer) => {
-      said += more.toString();
-      const address = /DevTools listening on (ws:\S+)/.exec(said)?.[1];
-      if (address !== undefined) resolve(address);
-    });
-    child.once('exit', () => reject(new Error(`The browser ended at once. ${said.slice(-500)}`)));
-  });
+let running: RealBrowser | undefined;
 
 test('a killed browser loses no confirmed record and doubles none', async ({
   playwright,
@@ -96,17 +48,21 @@ test('a killed browser loses no confirmed record and doubles none', async ({
     return tap.name === last?.name && tap.offer === last.offer ? nextTap(last) : tap;
   }
 
-  const first = await startBrowser();
+  const first = await startRealBrowser(profile);
+  running = first;
   await beginWithThree(first.page, served.url);
   const routes = new Map<string, string>();
   for (const name of NAMES) routes.set(name, await walkToSnake(first.page, name));
   await first.page.evaluate(() => navigator.serviceWorker.ready);
   await first.kill();
+  running = undefined;
 
   const lives: Life[] = [];
   const total = () => lives.reduce((sum, { confirmed }) => sum + confirmed, 0);
   while (lives.length < KILLS || total() < CONFIRMED_AT_LEAST) {
-    const { page, kill } = await startBrowser();
+    const browser = await startRealBrowser(profile);
+    const { page } = browser;
+    running = browser;
     await page.goto(served.url);
     const taps: Tap[] = [];
     let confirmed = 0;
@@ -122,7 +78,7 @@ test('a killed browser loses no confirmed record and doubles none', async ({
         if (confirmed < wanted) continue;
         // At any moment of a tap: before its record is written, while it is, or after.
         killed ??= new Promise((resolve, reject) => {
-          setTimeout(() => kill().then(resolve, reject), afterMs);
+          setTimeout(() => browser.kill().then(resolve, reject), afterMs);
         });
       }
     } catch (error) {
@@ -130,6 +86,7 @@ test('a killed browser loses no confirmed record and doubles none', async ({
       if (!killed || !/closed|crashed/.test(String(error))) throw error;
     }
     await killed;
+    running = undefined;
     lives.push({ taps, confirmed });
   }
 

@@ -45,14 +45,19 @@ export function assessWeight(
   };
 }
 
-/** The last mass; where that one was doubted when it was written, the middle of the last three. */
+/**
+ * The last mass; where that one was doubted when it was written, the middle of the last three, or
+ * the one before it where there are only two.
+ */
 function lastTrusted(
   animal: Animal,
 ): { readonly massG: number; readonly at: Animal['weighings'][number]['at'] } | undefined {
   const last = animal.weighings.at(-1);
   if (!last?.doubt) return last;
-  const three = animal.weighings.slice(-3).toSorted((a, b) => a.massG - b.massG);
-  return { massG: three[Math.floor(three.length / 2)]?.massG ?? last.massG, at: last.at };
+  const three = animal.weighings.slice(-3);
+  if (three.length < 3) return three[0];
+  const [, middle = last] = three.toSorted((a, b) => a.massG - b.massG);
+  return { massG: middle.massG, at: last.at };
 }
 
 function taresOf(animal: Animal): readonly number[] {

@@ -4,10 +4,11 @@ import { freshCodes, newRackDrafts } from '../domain/commands/new-rack.ts';
 import { momentOf } from '../domain/core/calendar.ts';
 import { ok, refuse, type Refusal } from '../domain/core/result.ts';
 import type { Commands, DeskStatus, Recorded } from '../domain/desk.ts';
-import type { Doubt } from '../domain/assess/doubt.ts';
+import type { Verdict } from '../domain/assess/doubt.ts';
 import type { Draft, RackEvent } from '../domain/events/event.ts';
 import { newestVersion, readEvent } from '../domain/events/read-event.ts';
 import type { TubId } from '../domain/core/ids.ts';
+import { cardOf } from '../domain/views/animal-view.ts';
 import type { DeviceNotes } from '../store/device-notes.ts';
 import type { Collection, World } from './collection.ts';
 import type { LookedInto } from './restore.ts';
@@ -97,22 +98,20 @@ export function createDeskKeeper(
     accepted = [],
     tub,
   }: Commands['record']['ask']): Promise<Recorded> {
-    const refusals: Refusal[] = [];
-    const doubts: Doubt[] = [];
-    const remarks: string[] = [];
-    for (const draft of drafts) {
-      const verdict = assess(draft, picture, clock(), previous);
-      refusals.push(...verdict.refusals);
-      doubts.push(...verdict.doubts);
-      remarks.push(...verdict.notes);
-    }
+    const assessed = drafts.map((draft) => ({
+      draft,
+      ...assess(draft, picture, clock(), previous),
+    }));
+    const refusals = assessed.flatMap((each) => each.refusals);
+    const doubts = assessed.flatMap((each) => each.doubts);
+    const remarks = assessed.flatMap((each) => each.notes);
     if (refusals.length > 0) {
       const { instead } = doubts.find((doubt) => doubt.instead) ?? {};
       return { kind: 'refused', refusals, instead };
     }
     const open = doubts.filter(({ code }) => !accepted.includes(code));
     if (open.length > 0) return { kind: 'asked', doubts: open };
-    const written = await write(withDoubts(drafts, doubts), tub);
+    const written = await write(assessed.map(withDoubts), tub);
     return written.kind === 'done' ? { ...written, notes: remarks } : written;
   }
 
@@ -132,7 +131,8 @@ export function createDeskKeeper(
         const written = await write(made.value.drafts);
         return written.kind === 'done' ? ok(made.value.animals) : firstRefusal(written);
       },
-      async giveCard(animals) {
+      async giveCard(wanted) {
+        const animals = wanted.filter((animal) => cardOf(animal, picture) === undefined);
         const codes = freshCodes(animals.length, picture, world.chance);
         return write(
           animals.flatMap((animal, i) => {
@@ -220,12 +220,10 @@ export function createDeskKeeper(
 }
 
 /** A mass kept against a doubt says so, so that later ones are not held against it alone. */
-const withDoubts = (drafts: readonly Draft[], doubts: readonly Doubt[]): readonly Draft[] =>
-  drafts.map((draft) =>
-    draft.type === 'weighed' && doubts.length > 0
-      ? { ...draft, doubt: doubts.map(({ code }) => code).join(', ') }
-      : draft,
-  );
+const withDoubts = ({ draft, doubts }: { readonly draft: Draft } & Verdict): Draft =>
+  draft.type === 'weighed' && doubts.length > 0
+    ? { ...draft, doubt: doubts.map(({ code }) => code).join(', ') }
+    : draft;
 
 const refused = (...refusals: readonly Refusal[]): Recorded => ({ kind: 'refused', refusals });
 

@@ -108,7 +108,8 @@ function whyStruck(
   return replaced?.replaces?.reason ?? ledger.reasonStruck(event.id) ?? 'struck out';
 }
 
-function cardOf(id: AnimalId, { ledger }: Picture): LabelCode | undefined {
+/** The code on its card, where it has one. */
+export function cardOf(id: AnimalId, { ledger }: Picture): LabelCode | undefined {
   for (const subject of ledger.subjects.values()) {
     if ('kind' in subject && subject.kind === 'label' && subject.to?.kind === 'animal') {
       if (subject.to.animal === id) return subject.code;

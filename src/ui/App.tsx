@@ -136,6 +136,12 @@ function Banners({ updates }: { readonly updates: Updates }) {
   return (
     <aside class="banners" aria-label="News of the app">
       {status?.collection === 'demo' && <DemoBanner />}
+      {status?.inMemoryOnly === true && (
+        <a class="banner" href="#/safe">
+          <Icon name="alarm" />
+          <span>This window keeps nothing. Read what to do.</span>
+        </a>
+      )}
       {updates.ready.value && (
         <div class="banner" role="status">
           <span>A new version is here. Half-filled forms are kept.</span>

@@ -39,7 +39,7 @@ export interface Asked {
 const UNDO_FOR_MS = 10_000;
 
 /** The page's side of the desk: what was just written, what is asked, what went wrong. */
-export function createModel(desk: Desk, opened: DeskStatus) {
+export function createModel(desk: Desk, opened: Pick<DeskStatus, 'collection'>) {
   const written = signal<Written | undefined>(undefined);
   const asking = signal<Asked | undefined>(undefined);
   const trouble = signal<{ message: string; remedy: string } | undefined>(undefined);

@@ -1,5 +1,5 @@
 import type { Clock } from '../domain/core/calendar.ts';
-import type { DeviceId, Minter } from '../domain/core/ids.ts';
+import type { DeviceId, EventId, Minter } from '../domain/core/ids.ts';
 import type { RackEvent } from '../domain/events/event.ts';
 import { readStored, type Unreadable } from '../domain/events/read-event.ts';
 import type { SubjectId } from '../domain/events/subjects.ts';
@@ -64,13 +64,20 @@ export async function openCollection(world: World, changed: () => void): Promise
       if (read.ok) events.push(read.value);
       else unreadable.push(read.problem);
     }
-    const newest = events.at(-1);
-    if (newest) minter.seen(newest.id);
+    seen(events);
     return events;
+  }
+
+  /** What is written next sorts after all of these, or a correction of one would not be one. */
+  function seen(events: readonly RackEvent[]): void {
+    let newest: EventId | undefined;
+    for (const { id } of events) if (newest === undefined || id > newest) newest = id;
+    if (newest !== undefined) minter.seen(newest);
   }
 
   const saved = await shelf.load();
   if (saved) {
+    seen(saved.subjects.map(({ last }) => last.event));
     ledger.restore(saved.subjects);
     position = saved.position;
     savedPosition = saved.position;
@@ -88,9 +95,10 @@ export async function openCollection(world: World, changed: () => void): Promise
   async function follow(): Promise<void> {
     const from = position;
     const more = await log.readAfter(from);
-    // While it was read, a write of ours or another reading may have taken in a part or all of it.
-    if (more.position <= position) return;
-    const events = understood(more.records.slice(position - from));
+    // A write of ours or another reading may have taken in part of it meanwhile, and a log does not
+    // promise the order of its records: what is left cannot be told from what is known.
+    if (position !== from) return follow();
+    const events = understood(more.records);
     position = more.position;
     if (events.length > 0) takeIn(ledger.add(events));
   }
@@ -117,6 +125,7 @@ export async function openCollection(world: World, changed: () => void): Promise
         if (last === position + events.length + unread.length) {
           position = last;
           understood(unread);
+          seen(events);
           takeIn(ledger.add(events));
         } else {
           await follow(); // Another tab wrote in between: read its records and ours back in order.
@@ -127,6 +136,7 @@ export async function openCollection(world: World, changed: () => void): Promise
     async readHistory() {
       if (ledger.hasHistory) return;
       const whole = await log.readAfter(0);
+      if (ledger.hasHistory) return; // Someone else who asked for it was quicker.
       unreadable.length = 0;
       const events = understood(whole.records);
       position = Math.max(position, whole.position);

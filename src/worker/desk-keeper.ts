@@ -190,6 +190,8 @@ export function createDeskKeeper(
         return null;
       },
       async wake() {
+        // Another tab may have backed up meanwhile.
+        notes = await world.notes.load();
         await collection.follow();
         collection.refresh();
         return null;

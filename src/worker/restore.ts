@@ -1,7 +1,7 @@
 import { ok, refuse, type Result } from '../domain/core/result.ts';
 import type { FileLike, RestorePreview } from '../domain/desk.ts';
 import type { RackEvent } from '../domain/events/event.ts';
-import { readEvent, type Unreadable } from '../domain/events/read-event.ts';
+import { readEvent, readStored, type Unreadable } from '../domain/events/read-event.ts';
 import { sayWhatIsWrong } from '../domain/events/say-what-is-wrong.ts';
 import type { Ledger } from '../domain/state/ledger.ts';
 import { readBackup } from '../store/backup-file.ts';
@@ -45,6 +45,13 @@ export async function lookIntoBackup(
   const kept = new Set(unreadable.map(({ raw }) => JSON.stringify(raw)));
   for (const [i, raw] of backup.value.records.entries()) {
     const read = readEvent(raw);
+    if (!read.ok && readStored(raw).ok) {
+      // Kept like one of a newer version, it would be trusted as soon as it is read from the log.
+      return refuse(
+        'backup-damaged',
+        `Line ${i + 2} is damaged: ${read.problem.why}. Nothing was taken in.`,
+      );
+    }
     if (!read.ok) {
       if (kept.has(JSON.stringify(raw))) {
         known += 1;

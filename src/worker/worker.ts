@@ -21,6 +21,8 @@ declare const BUILD: string;
 const databases = { own: 'nightdrop', demo: 'nightdrop-demo' } as const;
 const MINUTE_MS = 60_000;
 const SETTLE_AFTER_MS = 4_000;
+/** How long nothing has been asked before old records are read: they must not stand in the way. */
+const QUIET_MS = 1_000;
 
 const clock = (): Clock => {
   const now = new Date();
@@ -40,6 +42,7 @@ interface Open {
 
 let open: Promise<Open> | undefined;
 let settleTimer: number | undefined;
+let historyTimer: number | undefined;
 const watched = new Map<number, { readonly kind: keyof Views; readonly ask: never }>();
 
 const send = (message: FromDesk): void => self.postMessage(message);
@@ -70,11 +73,15 @@ async function openByName(name: CollectionName): Promise<Open> {
     for (const id of watched.keys()) pushView(id, opened);
     settleTimer ??= setTimeout(() => {
       settleTimer = undefined;
-      void opened?.collection.settle();
+      // A full disk stops it here too; what it does is done again after the next change.
+      opened?.collection.settle().catch(() => undefined);
     }, SETTLE_AFTER_MS);
   };
-  const collection = await openCollection(world, changed);
-  const keeper = createDeskKeeper(world, collection, name, await world.notes.load(), changed);
+  const [collection, notes] = await Promise.all([
+    openCollection(world, changed),
+    world.notes.load(),
+  ]);
+  const keeper = createDeskKeeper(world, collection, name, notes, changed);
   opened = { name, collection, keeper, world, channel };
   channel.addEventListener('message', () => void collection.follow());
   changed();
@@ -119,9 +126,17 @@ async function openCommand(name: CollectionName): Promise<Commands['open']['answ
   open = openByName(name);
   const opened = await open;
   if (name === 'demo' && opened.collection.picture.ledger.size === 0) await fillDemo(opened);
-  // The first screen is up; the rest of the log can follow.
-  setTimeout(() => void opened.collection.readHistory());
+  readHistoryWhenQuiet();
   return opened.keeper.status();
+}
+
+/** The first screens are shown before the rest of the log follows; each new question puts it off. */
+function readHistoryWhenQuiet(): void {
+  clearTimeout(historyTimer);
+  historyTimer = setTimeout(() => {
+    historyTimer = undefined;
+    void open?.then(({ collection }) => collection.readHistory());
+  }, QUIET_MS);
 }
 
 async function fillDemo({ collection }: Open): Promise<void> {
@@ -162,6 +177,7 @@ async function carryOut(message: Extract<ToDesk, { is: 'tell' }>): Promise<unkno
 }
 
 async function receive(message: ToDesk): Promise<void> {
+  if (historyTimer !== undefined) readHistoryWhenQuiet();
   if (message.is === 'unwatch') {
     watched.delete(message.id);
     return;

@@ -125,7 +125,8 @@ async function openCommand(name: CollectionName): Promise<Commands['open']['answ
   before?.channel.close();
   open = openByName(name);
   const opened = await open;
-  if (name === 'demo' && opened.collection.picture.ledger.size === 0) await fillDemo(opened);
+  if (name === 'demo' && opened.collection.picture.ledger.subjects.size === 0)
+    await fillDemo(opened);
   readHistoryWhenQuiet();
   return opened.keeper.status();
 }

@@ -7,20 +7,20 @@ export type ReadLine =
   | { readonly ok: true; readonly line: string; readonly animal: NewAnimal }
   | { readonly ok: false; readonly line: string; readonly why: string };
 
-const SEXES: Readonly<Record<string, Sex>> = {
-  f: 'female',
-  female: 'female',
-  '0.1': 'female',
-  '♀': 'female',
-  m: 'male',
-  male: 'male',
-  '1.0': 'male',
-  '♂': 'male',
-  u: 'unknown',
-  '?': 'unknown',
-  unknown: 'unknown',
-  '0.0.1': 'unknown',
-};
+const SEXES: ReadonlyMap<string, Sex> = new Map([
+  ['f', 'female'],
+  ['female', 'female'],
+  ['0.1', 'female'],
+  ['♀', 'female'],
+  ['m', 'male'],
+  ['male', 'male'],
+  ['1.0', 'male'],
+  ['♂', 'male'],
+  ['u', 'unknown'],
+  ['?', 'unknown'],
+  ['unknown', 'unknown'],
+  ['0.0.1', 'unknown'],
+]);
 
 const POSITION = /^[A-Za-z0-9]{0,3}[A-Za-z]\d{1,2}(?:-\d{1,2})?$/;
 const MASS = /^(\d{2,4}(?:[.,]\d)?)\s*g$/i;
@@ -47,7 +47,7 @@ function readLine(line: string): ReadLine {
   const traits: string[] = [];
   let animal: NewAnimal = { name, sex: 'unknown' };
   for (const part of parts.filter((each) => each !== '')) {
-    const sex = SEXES[part.toLowerCase()];
+    const sex = SEXES.get(part.toLowerCase());
     const mass = MASS.exec(part)?.[1];
     const day = Day.safeParse(part);
     if (sex !== undefined) animal = { ...animal, sex };
@@ -55,6 +55,9 @@ function readLine(line: string): ReadLine {
     else if (day.success) animal = { ...animal, hatchedDay: day.data };
     else if (/^\d{1,4}[-./]\d{1,2}[-./]\d{1,4}$/.test(part)) {
       return { ok: false, line, why: `${part}: write the hatch day as 2024-07-31.` };
+    } else if (/^\d+$/.test(part)) {
+      // Half of a mass with a comma in it: the other half alone would be a mass, too.
+      return { ok: false, line, why: `${part}: write a mass as 1640 g or 62.5 g.` };
     } else if (POSITION.test(part)) animal = { ...animal, position: part.toUpperCase() };
     else traits.push(part);
   }

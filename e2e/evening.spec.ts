@@ -1,4 +1,7 @@
 import { expect, test, type Page } from '@playwright/test';
+import { showToCamera, useCanvasCamera } from './camera/canvas-camera.ts';
+import { cameraFrame } from './camera/frames.ts';
+import { qrPrint } from './camera/print.ts';
 import { walkTo, walkToSnake, beginWithThree } from './keeper.ts';
 import { openDemo } from './screens.ts';
 
@@ -191,4 +194,28 @@ test('the demo is erased in one tap and leaves nothing behind', async ({ page })
   await page.getByRole('button', { name: /Begin my collection/ }).click();
   await walkTo(page, '/find');
   await expect(page.getByText('Nothing by that name')).toBeVisible();
+});
+
+test('in the round, a label that slips into view takes no form away and no tap', async ({
+  page,
+}) => {
+  await useCanvasCamera(page);
+  await openDemo(page);
+  await walkTo(page, '/labels');
+  const codes = await page.locator('.labels-code').allTextContents();
+  const label = (index: number) =>
+    cameraFrame(qrPrint((codes[index] ?? '').replaceAll(' ', '')), { scale: 6 });
+  await walkTo(page, '/round');
+  await showToCamera(page, label(0));
+  await expect(page.getByText('A1-1', { exact: true })).toBeVisible();
+  await page.getByRole('button', { name: 'Weight' }).click();
+  await typeDigits(page, '17');
+  await showToCamera(page, label(1));
+  await typeDigits(page, '20');
+  await expect(page.getByLabel('Weight', { exact: true })).toHaveText('1720');
+  await page.getByRole('button', { name: 'Close' }).click();
+  await showToCamera(page, label(2));
+  await expect(page.getByText('A2-1', { exact: true })).toBeVisible();
+  const hand = page.locator('.capture-hand');
+  await expect(hand).toHaveCSS('pointer-events', 'auto');
 });

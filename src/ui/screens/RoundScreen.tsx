@@ -25,6 +25,8 @@ export function RoundScreen() {
   const tonight = useView('tonight', null);
 
   const heard = (text: string) => {
+    // A form half filled for this snake must not turn into one for its neighbour.
+    if (document.querySelector('dialog[open]')) return;
     const code = readScannedText(text);
     if (code.ok) {
       model.trouble.value = undefined;

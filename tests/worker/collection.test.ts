@@ -43,7 +43,7 @@ describe('two tabs on one log', () => {
     const { sorrel } = await settleIn(tab);
     const before = tab.picture.ledger.size;
     let meanwhile = async () => {};
-    const read = memory.readAfter;
+    const read = memory.readAfter.bind(memory);
     // A log may hand back packed records before single ones: their order is not promised.
     device.log.readAfter = async (position) => {
       await meanwhile();

@@ -12,11 +12,8 @@ const picture = aPicture([...room, ...everywhere]);
 
 describe('the list of tonight', () => {
   test('follows the walk: A before B, every second row backwards in B, quarantine last', () => {
-    expect(tonightView(picture).stops.map(({ position }) => position)).toEqual([
-      ...['A1-1', 'A1-2', 'A2-1', 'A2-2'],
-      ...['B1-1', 'B1-2', 'B2-2', 'B2-1'],
-      ...['Q1-1', 'Q1-2', 'Q2-1', 'Q2-2'],
-    ]);
+    const walked = tonightView(picture).stops.map(({ position }) => position);
+    expect(walked.join(' ')).toBe('A1-1 A1-2 A2-1 A2-2 B1-1 B1-2 B2-2 B2-1 Q1-1 Q1-2 Q2-1 Q2-2');
   });
 
   test('counts what is to be done, and whom there is', () => {

@@ -28,12 +28,19 @@ export function assess(draft: Draft, picture: Picture, clock: Clock, previous: P
       notes: [],
     };
   }
-  if (draft.type === 'introduced') return assessIntroduction(draft, picture);
+  const then = onItsNight(draft, picture);
+  if (draft.type === 'introduced') return assessIntroduction(draft, then);
   const animal = 'animal' in draft ? picture.animal(draft.animal) : undefined;
   if (!animal) return noObjection;
-  const verdict = byKind(draft, animal, picture, previous);
+  const verdict = byKind(draft, animal, then, previous);
   const gone = goneDoubt(draft, animal);
   return gone ? { ...verdict, doubts: [gone, ...verdict.doubts] } : verdict;
+}
+
+/** What is written down later is held against its own night, not against tonight. */
+function onItsNight({ at }: Draft, picture: Picture): Picture {
+  if (at === undefined) return picture;
+  return { ...picture, facts: { ...picture.facts, night: picture.facts.nightOf(at) } };
 }
 
 function byKind(draft: Draft, animal: Animal, picture: Picture, previous: Previous): Verdict {

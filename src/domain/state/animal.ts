@@ -54,8 +54,6 @@ export interface Animal {
   readonly lengthCm?: number | undefined;
   /** A male on a visit. */
   readonly visit?: Together | undefined;
-  /** The male in this female's tub. */
-  readonly visitor?: Together | undefined;
   readonly pairSeen: readonly EventOf<'pair-seen'>[];
   readonly scans: readonly EventOf<'follicles-scanned'>[];
   readonly signs: readonly EventOf<'sign-seen'>[];

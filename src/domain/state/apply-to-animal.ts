@@ -67,7 +67,6 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
       animal.gone = { how: event.how, at: event.at };
       animal.tub = undefined;
       animal.visit = undefined;
-      animal.visitor = undefined;
       break;
     case 'came-back':
       animal.gone = undefined;
@@ -136,19 +135,16 @@ function feed(animal: Copy<Animal>, event: FeedingEvent): void {
 
 type PairingEvent = Extract<RackEvent, { type: 'introduced' | 'pair-seen' | 'taken-out' }>;
 
+/** Where he is, is written in the male's own record alone; hers is read from it. */
 function pair(animal: Copy<Animal>, event: PairingEvent): void {
-  const isMale = animal.id === event.male;
-  const other = isMale ? event.female : event.male;
-  const side = isMale ? 'visit' : 'visitor';
-  switch (event.type) {
-    case 'introduced':
-      animal[side] = { with: other, tub: event.tub, since: event.at };
-      break;
-    case 'taken-out':
-      if (animal[side]?.with === other) animal[side] = undefined;
-      break;
-    case 'pair-seen':
-      animal.pairSeen = keep(animal.pairSeen, event, KEPT.seen);
+  if (event.type === 'pair-seen') {
+    animal.pairSeen = keep(animal.pairSeen, event, KEPT.seen);
+  } else if (animal.id === event.male) {
+    if (event.type === 'introduced') {
+      animal.visit = { with: event.female, tub: event.tub, since: event.at };
+    } else if (animal.visit?.with === event.female) {
+      animal.visit = undefined;
+    }
   }
 }
 

@@ -1,3 +1,4 @@
+import { desk } from './start-desk.ts';
 import { render } from 'preact';
 import { App } from '../ui/App.tsx';
 import '../ui/tokens.css';
@@ -5,16 +6,15 @@ import '../ui/base.css';
 import { applyLight } from '../ui/light.ts';
 import { createModel } from '../ui/model.ts';
 import { remembered } from '../ui/remember.ts';
-import { createDeskClient } from './desk-client.ts';
 import { watchForUpdates } from './updates.ts';
 
 applyLight();
 
-const desk = createDeskClient(
-  new Worker(new URL('../worker/worker.ts', import.meta.url), { type: 'module', name: 'desk' }),
-);
-const opened = await desk.tell('open', remembered('collection') === 'demo' ? 'demo' : 'own');
-const model = createModel(desk, opened);
+const collection = remembered('collection') === 'demo' ? 'demo' : 'own';
+const opening = desk.tell('open', collection);
+// The page is drawn while the desk opens; what it watches comes as soon as there is something to see.
+const model = createModel(desk, { collection });
+opening.catch(model.failWith);
 
 const root = document.getElementById('app');
 root?.replaceChildren(); // The words for a browser that never gets here.

@@ -30,6 +30,8 @@ export interface World {
 export interface Collection {
   readonly picture: Picture;
   readonly unreadable: readonly Unreadable[];
+  /** How many records lie in the log, whether or not they have been read yet. */
+  readonly count: number;
   /** Writes to disk, then into the picture; resolves when both are done. */
   write(events: readonly RackEvent[], unread?: readonly unknown[]): Promise<void>;
   /** Takes in what other tabs have written. */
@@ -116,6 +118,9 @@ export async function openCollection(world: World, changed: () => void): Promise
   return {
     picture,
     unreadable,
+    get count() {
+      return position;
+    },
     follow,
     settle,
 

@@ -201,10 +201,9 @@ export function createDeskKeeper(
     status() {
       const { facts } = picture;
       const dueMs = facts.protocol.backupDays * 86_400_000;
-      const size = picture.ledger.size;
       return {
         collection: name,
-        records: size,
+        records: collection.count,
         animals: picture.living().length,
         tubs: picture.walk().length,
         isWhole: picture.ledger.hasHistory,

@@ -1,0 +1,6 @@
+import { createDeskClient } from './desk-client.ts';
+
+/** Imported before the screens, so that the desk opens its records while they are being read. */
+export const desk = createDeskClient(
+  new Worker(new URL('../worker/worker.ts', import.meta.url), { type: 'module', name: 'desk' }),
+);

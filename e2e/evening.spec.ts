@@ -202,6 +202,7 @@ test('in the round, a label that slips into view takes no form away and no tap',
   await useCanvasCamera(page);
   await openDemo(page);
   await walkTo(page, '/labels');
+  await expect(page.locator('.labels-code').nth(2)).toBeAttached();
   const codes = await page.locator('.labels-code').allTextContents();
   const label = (index: number) =>
     cameraFrame(qrPrint((codes[index] ?? '').replaceAll(' ', '')), { scale: 6 });

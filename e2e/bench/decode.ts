@@ -10,18 +10,10 @@ import type { Picture } from '../camera/picture.ts';
 import { qrPrint } from '../camera/print.ts';
 import { seeded } from '../camera/random.ts';
 import { serveScanPage } from '../camera/scan-page.ts';
+import { atLeast, atMost, median, print, type Figure, type Tell } from './figure.ts';
 
 // What our camera path reads of labels in bad light, beside what other decoders read of the very same
 // pictures when they are handed them directly.
-
-/** One measured number. Without a budget it is only told. */
-export interface Figure {
-  readonly name: string;
-  readonly value: number;
-  readonly unit: string;
-  readonly budget?: string;
-  readonly ok?: boolean;
-}
 
 const FRAMES_EACH = 6;
 /** A keeper gives a label about this long before moving the phone. */
@@ -69,7 +61,7 @@ async function timeToRead(page: Page, { text, picture }: Trial): Promise<number 
 }
 
 /** Runs all conditions and calls `tell` for each figure as soon as it is known. About three minutes. */
-export async function decodeFigures(tell: (figure: Figure) => void): Promise<void> {
+export async function decodeFigures(tell: Tell): Promise<void> {
   const zxing = await startZXing();
   const served = await serveScanPage();
   const browser = await chromium.launch({ executablePath: findBrowser(), args: [...browserArgs] });
@@ -117,9 +109,6 @@ export async function decodeFigures(tell: (figure: Figure) => void): Promise<voi
 
 const isRead = ({ ms }: Outcome): boolean => ms !== undefined;
 
-const atMost = (limit: number, value: number) => ({ budget: `≤ ${limit}`, ok: value <= limit });
-const atLeast = (limit: number, value: number) => ({ budget: `≥ ${limit}`, ok: value >= limit });
-
 function conditionFigure(name: string, row: readonly Outcome[]): Figure {
   const alone = row.filter((each) => each.zxing).length;
   return {
@@ -134,7 +123,7 @@ function summary(outcomes: readonly Outcome[]): readonly Figure[] {
     Math.round((1000 * of.filter(isRead).length) / of.length) / 10;
   const ofZXing = share(outcomes.filter((each) => each.zxing));
   const ofEither = share(outcomes.filter((each) => each.zxing || each.zbar));
-  const median = middle(outcomes.flatMap(({ ms }) => ms ?? []));
+  const middle = Math.round(median(outcomes.flatMap(({ ms }) => ms ?? [])));
   return [
     { name: 'decode: frames', value: outcomes.length, unit: 'frames' },
     { name: 'decode: read', value: outcomes.filter(isRead).length, unit: 'frames' },
@@ -152,21 +141,11 @@ function summary(outcomes: readonly Outcome[]): readonly Figure[] {
     },
     {
       name: 'decode: median from picture to text',
-      value: median,
+      value: middle,
       unit: 'ms',
-      ...atMost(300, median),
+      ...atMost(300, middle),
     },
   ];
 }
 
-function middle(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b);
-  return Math.round(sorted[Math.floor(sorted.length / 2)] ?? NaN);
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  await decodeFigures((figure) => {
-    process.stdout.write(`${JSON.stringify(figure)}\n`);
-    if (figure.ok === false) process.exitCode = 1;
-  });
-}
+if (process.argv[1] === fileURLToPath(import.meta.url)) await decodeFigures(print);

@@ -1,0 +1,132 @@
+import { fileURLToPath } from 'node:url';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
+import { simulateLarge } from '../../demo-data/large.ts';
+import type { Day } from '../../src/domain/core/calendar.ts';
+import type { EventId } from '../../src/domain/core/ids.ts';
+import type { RackEvent } from '../../src/domain/events/event.ts';
+import { createPicture } from '../../src/domain/picture/picture.ts';
+import { createLedger } from '../../src/domain/state/ledger.ts';
+import { atMost, median, print, quantile, rounded, type Tell } from './figure.ts';
+
+// How long the pure core takes, without disk, worker or screen.
+
+const ANIMALS = 300;
+const SEED = 7;
+const LAST_NIGHT = '2026-11-24' as Day;
+const OFFSET_MIN = 60;
+const clock = { ms: Date.UTC(2026, 10, 24, 20), offsetMin: OFFSET_MIN };
+
+const made = (events: number): readonly RackEvent[] =>
+  simulateLarge(events, ANIMALS, SEED, LAST_NIGHT, OFFSET_MIN);
+
+/** Milliseconds of each of so many folds of the whole log, the first one before anything is warm. */
+function foldTimes(events: readonly RackEvent[], runs: number): readonly number[] {
+  return Array.from({ length: runs }, () => {
+    const ledger = createLedger();
+    const from = performance.now();
+    ledger.add(events);
+    return performance.now() - from;
+  });
+}
+
+/** The same record once more under a new id, made `minutes` after another. */
+const again = (event: RackEvent, n: number, minutes: number): RackEvent => ({
+  ...event,
+  id: `~${String(n).padStart(16, '0')}` as EventId,
+  at: new Date(Date.parse(event.at) + 60_000 * minutes).toISOString() as RackEvent['at'],
+});
+
+/** Milliseconds from one record more to the picture with it in, for three kinds of arrival. */
+function updateTimes(events: readonly RackEvent[]) {
+  const ledger = createLedger();
+  ledger.add(events);
+  const picture = createPicture(ledger, clock);
+  const meals = events.filter(({ type }) => type === 'meal-offered');
+  const time = (event: RackEvent): number => {
+    const from = performance.now();
+    picture.update(ledger.add([event]), clock);
+    return performance.now() - from;
+  };
+  const each = <Arrival>(wanted: (meal: RackEvent, n: number) => Arrival): readonly Arrival[] =>
+    Array.from({ length: 400 }, (_, n) => {
+      const meal = meals[Math.floor((meals.length * (n + 0.5)) / 400)];
+      if (!meal) throw new Error('The simulated log holds no meals.');
+      return wanted(meal, n);
+    });
+  const newest = Math.max(...events.slice(-100).map(({ at }) => Date.parse(at)));
+  return {
+    inOrder: each((meal, n) =>
+      time(again(meal, n, (newest - Date.parse(meal.at)) / 60_000 + 1 + n)),
+    ),
+    outOfOrder: each((meal, n) => time(again(meal, 1_000 + n, 1))),
+    struck: each((meal, n) => {
+      const { id, at, precision, loggedAt, device } = again(meal, 2_000 + n, 1);
+      const envelope = { id, at, precision, loggedAt, device };
+      return time({ ...envelope, type: 'struck', v: 1, target: meal.id, reason: 'a slip' });
+    }),
+  };
+}
+
+setFlagsFromString('--expose-gc');
+const collectGarbage = runInNewContext('gc') as () => void;
+
+/** MB that the log of 100,000 and everything folded from it hold, the events themselves included. */
+function megabytesHeld(): number {
+  collectGarbage();
+  const before = process.memoryUsage().heapUsed;
+  // Parsed, as from a disk: simulated events share strings with each other that stored ones do not.
+  const events = made(100_000).map((event) => JSON.parse(JSON.stringify(event)) as RackEvent);
+  const ledger = createLedger();
+  ledger.add(events);
+  const picture = createPicture(ledger, clock);
+  collectGarbage();
+  const held = (process.memoryUsage().heapUsed - before) / 1e6;
+  if (picture.ledger.size !== events.length) throw new Error('Some events were not folded.');
+  return held;
+}
+
+/** About twenty seconds. */
+export function foldFigures(tell: Tell): void {
+  const held = rounded(megabytesHeld(), 1);
+  tell({ name: 'memory: 100,000 events', value: held, unit: 'MB', ...atMost(150, held) });
+  const hundred = made(100_000);
+  const times100 = foldTimes(hundred, 15);
+  const fold100 = rounded(median(times100));
+  tell({ name: 'fold: 100,000 events', value: fold100, unit: 'ms', ...atMost(250, fold100) });
+  tell({
+    name: 'fold: 100,000 events, the quickest',
+    value: rounded(Math.min(...times100)),
+    unit: 'ms',
+  });
+
+  const updates = updateTimes(hundred);
+  const kinds = [
+    ['in order', updates.inOrder],
+    ['out of order', updates.outOfOrder],
+    ['a strike', updates.struck],
+  ] as const;
+  for (const [kind, times] of kinds) {
+    const p95 = rounded(quantile(times, 0.95), 2);
+    const name = `update: one event at 100,000, ${kind}, p95`;
+    tell({ name, value: p95, unit: 'ms', ...atMost(5, p95) });
+  }
+
+  const times500 = foldTimes(made(500_000), 7);
+  const fold500 = rounded(median(times500));
+  tell({ name: 'fold: 500,000 events', value: fold500, unit: 'ms', ...atMost(1_500, fold500) });
+  tell({
+    name: 'fold: 500,000 events, the quickest',
+    value: rounded(Math.min(...times500)),
+    unit: 'ms',
+  });
+  const ratio = rounded(Math.min(...times500) / 5 / Math.min(...times100), 2);
+  tell({
+    name: 'fold: time an event at 500,000 to that at 100,000',
+    value: ratio,
+    unit: 'ratio',
+    ...atMost(1.3, ratio),
+  });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) foldFigures(print);

@@ -1,0 +1,96 @@
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import { simulateLarge } from '../../demo-data/large.ts';
+import { momentOf, roomNight } from '../../src/domain/core/calendar.ts';
+import { writeBackup } from '../../src/store/backup-file.ts';
+import { startRealBrowser, type RealBrowser } from '../real-browser.ts';
+import { builtApp, serve, type Served } from '../serve.ts';
+
+export const EVENTS = 100_000;
+export const ANIMALS = 300;
+
+/** A browser profile in which the built app holds 100,000 records of 300 snakes. */
+export interface LargeRoom {
+  readonly url: string;
+  readonly profile: string;
+  readonly served: Served;
+  /** Milliseconds from the file being picked to its preview, and from the word to all being on disk. */
+  readonly restoreMs: { readonly look: number; readonly take: number };
+  /** A browser process of its own on that profile. */
+  start(): Promise<RealBrowser>;
+  close(): Promise<void>;
+}
+
+/** `BUILT_APP` names another build than `dist`. */
+export const serveApp = (): Promise<Served> =>
+  serve({ folder: process.env['BUILT_APP'] ?? builtApp });
+
+/** Takes the records in through the app's own screen, as a keeper with a new phone does. */
+export async function furnishLargeRoom(): Promise<LargeRoom> {
+  const folder = await mkdtemp(join(tmpdir(), 'nightdrop-bench-'));
+  const served = await serveApp();
+  const profile = join(folder, 'profile');
+  const start = async () => {
+    const browser = await startRealBrowser(profile);
+    // What runs this file names functions through a helper that pages do not have.
+    await browser.context.addInitScript('globalThis.__name = (named) => named;');
+    return browser;
+  };
+  const file = join(folder, 'large.nightdrop.jsonl');
+  await writeFile(file, await largeBackup());
+  const browser = await start();
+  const { page } = browser;
+  await page.goto(served.url);
+  await page.getByRole('button', { name: 'Take in a backup' }).click();
+  await page.getByLabel('Backup file').waitFor();
+  const from = performance.now();
+  await pickFile(page, file);
+  const add = page.getByRole('button', { name: /^Add [\d,]+ records$/ });
+  await add.waitFor({ timeout: 120_000 });
+  const looked = performance.now();
+  await add.click();
+  await page.getByText(/records taken in$/).waitFor({ timeout: 120_000 });
+  const taken = performance.now();
+  await page.evaluate(async () => void (await navigator.serviceWorker.ready));
+  await closeInGoodOrder(browser);
+  return {
+    url: served.url,
+    profile,
+    served,
+    restoreMs: { look: looked - from, take: taken - looked },
+    start,
+    async close() {
+      await served.stop();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+/** The driver would carry the file over in pieces, which takes longer than what is measured. */
+async function pickFile(page: Page, file: string): Promise<void> {
+  const session = await page.context().newCDPSession(page);
+  const { root } = await session.send('DOM.getDocument');
+  const input = { nodeId: root.nodeId, selector: 'input[type=file]' };
+  const { nodeId } = await session.send('DOM.querySelector', input);
+  await session.send('DOM.setFileInputFiles', { files: [file], nodeId });
+  await session.detach();
+}
+
+/** Lets the browser write down what it keeps in memory for a while, as the saved picture. */
+export async function closeInGoodOrder(browser: RealBrowser): Promise<void> {
+  const session = await browser.context.browser()?.newBrowserCDPSession();
+  const closed = new Promise((resolve) => browser.page.once('close', resolve));
+  await session?.send('Browser.close');
+  await closed;
+  await browser.kill();
+}
+
+async function largeBackup(): Promise<string> {
+  const now = new Date();
+  const clock = { ms: now.getTime(), offsetMin: -now.getTimezoneOffset() };
+  const made = momentOf(clock);
+  const records = simulateLarge(EVENTS, ANIMALS, 7, roomNight(made, 12), clock.offsetMin);
+  return writeBackup({ collection: 'made-for-measuring', made, records });
+}

@@ -1,0 +1,16 @@
+import { browserFigures } from './browser.ts';
+import { bundleFigures } from './bundle.ts';
+import { decodeFigures } from './decode.ts';
+import { print } from './figure.ts';
+import { foldFigures } from './fold.ts';
+import { lighthouseFigures } from './lighthouse.ts';
+import { machineFigure } from './machine.ts';
+
+// Everything that is measured, one JSON object a line. About ten minutes; each file runs alone too.
+
+print(machineFigure());
+foldFigures(print);
+await bundleFigures(print);
+await browserFigures(print);
+await lighthouseFigures(print);
+await decodeFigures(print);

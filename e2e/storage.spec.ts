@@ -33,7 +33,8 @@ test('a window that refuses storage still works, and says that it keeps nothing'
     await written(page, 'Marrow refused').waitFor();
     // What it holds can still be carried out of the window.
     const backup = await backUp(page);
-    await expect(page.getByText('This window keeps nothing')).toBeVisible();
+    await expect(page.getByRole('link', { name: /This window keeps nothing/ })).toBeVisible();
+    await expect(page.getByText('This window keeps nothing:')).toBeVisible();
     expect(backup.records.filter(({ type }) => type === 'meal-offered')).toHaveLength(1);
     await context.close();
     await elsewhere.stop();

@@ -20,14 +20,26 @@ const clock = { ms: Date.UTC(2026, 10, 24, 20), offsetMin: OFFSET_MIN };
 const made = (events: number): readonly RackEvent[] =>
   simulateLarge(events, ANIMALS, SEED, LAST_NIGHT, OFFSET_MIN);
 
-/** Milliseconds of each of so many folds of the whole log, the first one before anything is warm. */
-function foldTimes(events: readonly RackEvent[], runs: number): readonly number[] {
-  return Array.from({ length: runs }, () => {
-    const ledger = createLedger();
+setFlagsFromString('--expose-gc');
+const collectGarbage = runInNewContext('gc') as () => void;
+
+/** Milliseconds of each of so many folds of the whole log: by the clock, and on the processor. */
+function foldTimes(events: readonly RackEvent[], runs: number) {
+  const times = Array.from({ length: runs }, () => {
+    // A start has no litter of an earlier fold to clear away.
+    collectGarbage();
+    const used = process.cpuUsage();
     const from = performance.now();
-    ledger.add(events);
-    return performance.now() - from;
+    createLedger().add(events);
+    const clockMs = performance.now() - from;
+    const { user, system } = process.cpuUsage(used);
+    return { clockMs, processorMs: (user + system) / 1_000 };
   });
+  return {
+    clockMs: rounded(median(times.map((each) => each.clockMs))),
+    quickestMs: Math.min(...times.map((each) => each.clockMs)),
+    processorMs: rounded(median(times.map((each) => each.processorMs))),
+  };
 }
 
 /** The same record once more under a new id, made `minutes` after another. */
@@ -68,9 +80,6 @@ function updateTimes(events: readonly RackEvent[]) {
   };
 }
 
-setFlagsFromString('--expose-gc');
-const collectGarbage = runInNewContext('gc') as () => void;
-
 /** MB that the log of 100,000 and everything folded from it hold, the events themselves included. */
 function megabytesHeld(): number {
   collectGarbage();
@@ -91,14 +100,8 @@ export function foldFigures(tell: Tell): void {
   const held = rounded(megabytesHeld(), 1);
   tell({ name: 'memory: 100,000 events', value: held, unit: 'MB', ...atMost(150, held) });
   const hundred = made(100_000);
-  const times100 = foldTimes(hundred, 15);
-  const fold100 = rounded(median(times100));
-  tell({ name: 'fold: 100,000 events', value: fold100, unit: 'ms', ...atMost(250, fold100) });
-  tell({
-    name: 'fold: 100,000 events, the quickest',
-    value: rounded(Math.min(...times100)),
-    unit: 'ms',
-  });
+  const fold100 = foldTimes(hundred, 15);
+  tellFold('100,000', fold100, 250, tell);
 
   const updates = updateTimes(hundred);
   const kinds = [
@@ -112,21 +115,25 @@ export function foldFigures(tell: Tell): void {
     tell({ name, value: p95, unit: 'ms', ...atMost(5, p95) });
   }
 
-  const times500 = foldTimes(made(500_000), 7);
-  const fold500 = rounded(median(times500));
-  tell({ name: 'fold: 500,000 events', value: fold500, unit: 'ms', ...atMost(1_500, fold500) });
-  tell({
-    name: 'fold: 500,000 events, the quickest',
-    value: rounded(Math.min(...times500)),
-    unit: 'ms',
-  });
-  const ratio = rounded(Math.min(...times500) / 5 / Math.min(...times100), 2);
-  tell({
-    name: 'fold: time an event at 500,000 to that at 100,000',
-    value: ratio,
-    unit: 'ratio',
-    ...atMost(1.3, ratio),
-  });
+  const fold500 = foldTimes(made(500_000), 7);
+  tellFold('500,000', fold500, 1_500, tell);
+  const ratio = rounded(fold500.quickestMs / 5 / fold100.quickestMs, 2);
+  const name = 'fold: time an event at 500,000 to that at 100,000, the quickest of each';
+  tell({ name, value: ratio, unit: 'ratio', ...atMost(1.3, ratio) });
+}
+
+function tellFold(
+  count: string,
+  times: ReturnType<typeof foldTimes>,
+  budgetMs: number,
+  tell: Tell,
+): void {
+  const { clockMs, quickestMs, processorMs } = times;
+  const name = `fold: ${count} events`;
+  tell({ name: `${name}, median`, value: clockMs, unit: 'ms', ...atMost(budgetMs, clockMs) });
+  tell({ name: `${name}, the quickest`, value: rounded(quickestMs), unit: 'ms' });
+  // Far less than by the clock where others wanted the same cores. Collector threads count too.
+  tell({ name: `${name}, processor time`, value: processorMs, unit: 'ms' });
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) foldFigures(print);

@@ -98,12 +98,11 @@ export function createLedger(): Ledger {
     for (const id of subjectsOf(event)) {
       const stream = streamOf(id);
       stream.entries.push(entry);
-      touched.add(id);
       if (stream.last && inTime(stream.last, entry) > 0) {
         stale.add(id);
       } else {
         stream.last = entry;
-        stream.ahead.push(event);
+        if (stream.ahead.push(event) === 1) touched.add(id);
       }
     }
   }

@@ -71,7 +71,7 @@ export async function openCollection(world: World, changed: () => void): Promise
   }
 
   /** What is written next sorts after all of these, or a correction of one would not be one. */
-  function seen(events: readonly RackEvent[]): void {
+  function seen(events: readonly { readonly id: EventId }[]): void {
     let newest: EventId | undefined;
     for (const { id } of events) if (newest === undefined || id > newest) newest = id;
     if (newest !== undefined) minter.seen(newest);
@@ -79,7 +79,7 @@ export async function openCollection(world: World, changed: () => void): Promise
 
   const saved = await shelf.load();
   if (saved) {
-    seen(saved.subjects.map(({ last }) => last.event));
+    seen(saved.subjects.map(({ last }) => last));
     ledger.restore(saved.subjects);
     position = saved.position;
     savedPosition = saved.position;

@@ -5,7 +5,7 @@ import type { Copy } from './copy.ts';
 /** A severity of `health-noted`. */
 const GRAVE = 3;
 
-const KEPT = { offers: 24, weighings: 60, few: 8, seen: 12, recent: 8 };
+const KEPT = { offers: 16, weighings: 30, few: 6, seen: 8, recent: 6 };
 
 /** The list with one more at its end, without those that are too old to matter. */
 function keep<Each>(list: readonly Each[], each: Each, most: number): readonly Each[] {

@@ -2,13 +2,13 @@ import type { EventId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 import { subjectsOf, type SubjectId } from '../events/subjects.ts';
 import { applyTo, type Subject } from './fold-subject.ts';
-import { createCorrections, entryOf, inTime, type Entry } from './standing.ts';
+import { createCorrections, entryOf, inTime, type Entry, type PlaceInTime } from './standing.ts';
 
-/** A subject as saved for a fast start: its state, and the last record that is in it. */
+/** A subject as saved for a fast start: its state, and where the last record in it stands. */
 export interface SavedSubject {
   readonly id: SubjectId;
   readonly state: Subject;
-  readonly last: Entry;
+  readonly last: PlaceInTime;
 }
 
 /** All subjects, kept up to date with a log that may arrive in any order and more than once. */
@@ -39,7 +39,7 @@ const NONE: readonly never[] = [];
 interface Stream {
   entries: Entry[];
   /** The latest record in time that was taken in order. */
-  last: Entry | undefined;
+  last: PlaceInTime | undefined;
   /** Taken in order and not folded in yet: a subject is folded once for a batch of records. */
   ahead: RackEvent[];
 }
@@ -156,7 +156,7 @@ export function createLedger(): Ledger {
     save: () =>
       [...subjects].flatMap(([id, state]) => {
         const last = streams.get(id)?.last;
-        return last ? [{ id, state, last }] : [];
+        return last ? [{ id, state, last: { ms: last.ms, id: last.id } }] : [];
       }),
 
     get hasHistory() {

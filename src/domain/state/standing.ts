@@ -2,21 +2,30 @@ import { instantMs } from '../core/calendar.ts';
 import type { EventId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 
-/** An event with its place in time, read once. */
-export interface Entry {
-  readonly event: RackEvent;
+/** Where an event stands among the others: when it happened, then when it was written. */
+export interface PlaceInTime {
   readonly ms: number;
+  readonly id: EventId;
 }
 
-export const entryOf = (event: RackEvent): Entry => ({ event, ms: instantMs(event.at) });
+/** An event with its place in time, read once. */
+export interface Entry extends PlaceInTime {
+  readonly event: RackEvent;
+}
+
+export const entryOf = (event: RackEvent): Entry => ({
+  event,
+  ms: instantMs(event.at),
+  id: event.id,
+});
 
 /**
- * The order in which events count: when they happened, then when they were written.
+ * The order in which events count.
  *
  * Plain code-unit order of ids: `localeCompare` depends on the device, and this decides what is so.
  */
-export const inTime = (a: Entry, b: Entry): number =>
-  a.ms - b.ms || (a.event.id < b.event.id ? -1 : Number(a.event.id > b.event.id));
+export const inTime = (a: PlaceInTime, b: PlaceInTime): number =>
+  a.ms - b.ms || (a.id < b.id ? -1 : Number(a.id > b.id));
 
 export interface Corrections {
   /** Notes what an event strikes out or stands in for. */

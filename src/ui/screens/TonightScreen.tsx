@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'preact/hooks';
 import type { Act } from '../../domain/rules/rule.ts';
 import type { Stop, TonightView } from '../../domain/views/tonight-view.ts';
 import { Because } from '../components/Because.tsx';
@@ -23,9 +24,24 @@ const summaryWords: readonly (readonly [Act, string])[] = [
   ['weigh', 'to weigh'],
 ];
 
+/** As many as the tallest phone shows. */
+const FIRST_STOPS = 12;
+
+/** Turns true just after something has been painted: the first lines must not wait for the last. */
+function useSoon(isThere: boolean): boolean {
+  const [isSoon, setIsSoon] = useState(false);
+  useEffect(() => {
+    if (!isThere) return undefined;
+    const timer = setTimeout(() => setIsSoon(true), 0);
+    return () => clearTimeout(timer);
+  }, [isThere]);
+  return isSoon;
+}
+
 /** What to do tonight, in the order one walks. */
 export function TonightScreen() {
   const view = useView('tonight', null);
+  const isWhole = useSoon(view !== undefined);
   if (!view) return <Page title="Tonight" />;
   const first = view.stops.find(({ tub }) => tub !== undefined);
   return (
@@ -48,7 +64,7 @@ export function TonightScreen() {
       {view.stops.length === 0 && view.animals > 0 && (
         <p class="note">Nothing to do tonight. Good night to you both.</p>
       )}
-      <StopList stops={view.stops} />
+      <StopList stops={isWhole ? view.stops : view.stops.slice(0, FIRST_STOPS)} />
       {view.waiting.length > 0 && (
         <details class="waiting">
           <summary>Not tonight: {view.waiting.length}, with the reason</summary>

@@ -40,9 +40,24 @@ export async function furnishLargeRoom(): Promise<LargeRoom> {
   };
   const file = join(folder, 'large.nightdrop.jsonl');
   await writeFile(file, await largeBackup());
+  const close = async () => {
+    await served.stop();
+    await rm(folder, { recursive: true, force: true });
+  };
   const browser = await start();
-  const { page } = browser;
-  await page.goto(served.url);
+  try {
+    const restoreMs = await takeIn(browser.page, served.url, file);
+    await closeInGoodOrder(browser);
+    return { url: served.url, profile, served, restoreMs, start, close };
+  } catch (error) {
+    await browser.kill();
+    await close();
+    throw error;
+  }
+}
+
+async function takeIn(page: Page, url: string, file: string): Promise<LargeRoom['restoreMs']> {
+  await page.goto(url);
   await page.getByRole('button', { name: 'Take in a backup' }).click();
   await page.getByLabel('Backup file').waitFor();
   const from = performance.now();
@@ -54,18 +69,7 @@ export async function furnishLargeRoom(): Promise<LargeRoom> {
   await page.getByText(/records taken in$/).waitFor({ timeout: 120_000 });
   const taken = performance.now();
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
-  await closeInGoodOrder(browser);
-  return {
-    url: served.url,
-    profile,
-    served,
-    restoreMs: { look: looked - from, take: taken - looked },
-    start,
-    async close() {
-      await served.stop();
-      await rm(folder, { recursive: true, force: true });
-    },
-  };
+  return { look: looked - from, take: taken - looked };
 }
 
 /** The driver would carry the file over in pieces, which takes longer than what is measured. */

@@ -7,6 +7,7 @@ import type { LabelFormat } from '../src/domain/labels/format.ts';
 import { cameraFrame } from './camera/frames.ts';
 import { rasterPrint } from './camera/print.ts';
 import { y4m } from './camera/y4m.ts';
+import { addSnakes, begin, makeRack } from './keeper.ts';
 import { chooseFormat, printToPdf } from './print/print-labels.ts';
 import { crop, rasterPdf, type GrayRaster } from './print/raster.ts';
 import { readCodes } from './print/read-codes.ts';
@@ -32,20 +33,14 @@ const heading = (page: Page, name: string | RegExp) =>
   expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
 
 /** A rack of eight tubs with three snakes, all due for a meal. */
-async function begin(page: Page, url: string): Promise<void> {
-  await page.goto(url);
-  await page.getByRole('button', { name: /Begin my collection/ }).click();
-  await page.getByLabel('Letter on the rack').fill('B');
-  await page.getByLabel('Rows, top to bottom').fill('4');
-  await page.getByLabel('Tubs in a row').fill('2');
-  await page.getByRole('button', { name: 'Make 8 tubs' }).click();
-  await heading(page, 'Rack B');
-  await page.goto(`${url}#/add`);
-  await page.getByRole('button', { name: 'Paste a list' }).click();
-  await page
-    .getByRole('textbox')
-    .fill('Pumice, f, B1-1, 1650 g\nFerrule, m, B2-1, 820 g\nTansy, f, B3-2, 1430 g');
-  await page.getByRole('button', { name: 'Add 3' }).click();
+async function beginWithEightTubs(page: Page, url: string): Promise<void> {
+  await begin(page, url);
+  await makeRack(page, 'B', 4, 2);
+  await addSnakes(page, [
+    'Pumice, f, B1-1, 1650 g',
+    'Ferrule, m, B2-1, 820 g',
+    'Tansy, f, B3-2, 1430 g',
+  ]);
   await heading(page, 'Racks');
 }
 
@@ -99,7 +94,7 @@ test('a printed label before a camera opens its tub; a refusal outlives the brow
 }) => {
   const url = baseURL ?? '';
   browser = await startRealBrowser(profile);
-  await begin(browser.page, url);
+  await beginWithEightTubs(browser.page, url);
   await offlineReady(browser.page);
   const paper = await printedPage(browser.page, url, 'Code only');
   await browser.kill();
@@ -141,7 +136,7 @@ test('a printed label before a camera opens its tub; a refusal outlives the brow
 test('the link that a phone’s own camera opens leads to the same tub', async ({ baseURL }) => {
   const url = baseURL ?? '';
   browser = await startRealBrowser(profile);
-  await begin(browser.page, url);
+  await beginWithEightTubs(browser.page, url);
   await offlineReady(browser.page);
   const paper = await printedPage(browser.page, url, 'A link');
   const [code] = await readCodes(labelOn(paper, 2));

@@ -1,10 +1,4 @@
-export type FaultCode =
-  | 'storage-failed'
-  | 'storage-full'
-  | 'storage-missing'
-  | 'backup-damaged'
-  | 'backup-too-new'
-  | 'backup-foreign';
+export type FaultCode = 'storage-failed' | 'storage-full';
 
 /**
  * The world outside the program let us down: a full disk, a damaged file.

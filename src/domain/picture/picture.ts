@@ -82,7 +82,6 @@ export function createPicture(
       nowMs: time.ms,
       nightOf,
       nameOf: (id) => animal(id)?.name || 'another snake',
-      positionOf: (each) => position(whereIs(each)) ?? 'no tub',
       visitorOf: (each) => [...(guests.get(each.id) ?? [])].toSorted()[0],
     };
   }

@@ -19,8 +19,6 @@ export interface RoomFacts {
   readonly nightOf: (moment: Moment) => Day;
   /** A name to use in a sentence. */
   readonly nameOf: (id: AnimalId) => string;
-  /** `B4-2`, or words when it stands nowhere. */
-  readonly positionOf: (animal: Animal) => string;
   /** The male in with her, by his own records: he may have been moved home, sold or lost. */
   readonly visitorOf: (animal: Animal) => AnimalId | undefined;
 }

@@ -1,17 +1,22 @@
 import type { Chore } from '../../domain/views/tonight-view.ts';
 
 /** Why something is asked: the facts first, then the rule and where it comes from. */
+export const Reasons = ({ chore }: { readonly chore: Chore }) => (
+  <div class="because">
+    {chore.because.map((fact) => (
+      <p key={fact}>{fact}</p>
+    ))}
+    <p>
+      Rule {chore.rule}: {chore.says}
+    </p>
+    <p>{chore.source}</p>
+  </div>
+);
+
+/** The same behind one word. */
 export const Because = ({ chore }: { readonly chore: Chore }) => (
   <details>
     <summary>Why</summary>
-    <div class="because">
-      {chore.because.map((fact) => (
-        <p key={fact}>{fact}</p>
-      ))}
-      <p>
-        Rule {chore.rule}: {chore.says}
-      </p>
-      <p>{chore.source}</p>
-    </div>
+    <Reasons chore={chore} />
   </details>
 );

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Act } from '../../domain/rules/rule.ts';
 import type { Stop, TonightView } from '../../domain/views/tonight-view.ts';
-import { Because } from '../components/Because.tsx';
+import { Because, Reasons } from '../components/Because.tsx';
 import { Icon, type IconName } from '../components/Icon.tsx';
 import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
@@ -135,14 +135,7 @@ const StopLine = ({ stop }: { readonly stop: Stop }) => (
         Why<span class="hidden-words"> {stop.name}</span>
       </summary>
       {stop.chores.map((chore) => (
-        <div class="because" key={chore.rule}>
-          {chore.because.map((fact) => (
-            <p key={fact}>{fact}</p>
-          ))}
-          <p>
-            Rule {chore.rule}: {chore.says} {chore.source}
-          </p>
-        </div>
+        <Reasons key={chore.rule} chore={chore} />
       ))}
     </details>
   </li>

@@ -76,22 +76,66 @@ function lookForOvulation(snake: Snake, season: Season, world: World): void {
 /** What laying takes off a female [common practice, no source]. */
 const AFTER_LAYING = 0.76;
 
-/** There is no record of a clutch yet, so the keeper writes a line. */
-function lookForEggs(snake: Snake, season: Season, { book, chance, night }: World): void {
+const NEST_BOX_BEFORE = 12;
+const SLUG_CHANCE = 0.12;
+const EGG_G = 88;
+
+function lookForEggs(snake: Snake, season: Season, world: World): void {
+  const { book, chance, night } = world;
   const { id: animal, tub } = snake;
   const place = tub.place;
+  if (night === season.laysOn - NEST_BOX_BEFORE) {
+    book.write({ type: 'nest-box-set', animal, is: 'in', place });
+  }
   if (night > season.laysOn - 9 && night < season.laysOn && chance.happens(0.5)) {
     book.write({ type: 'nothing-yet', animal, lookedFor: 'eggs', place });
     if (chance.happens(0.15)) {
       book.write({ type: 'sign-seen', animal, sign: 'looking for a nest', place });
     }
   }
-  if (night !== season.laysOn) return;
+  if (night === season.laysOn) findEggs(snake, world);
+  if (night === season.laysOn + 1) book.write({ type: 'nest-box-set', animal, is: 'out', place });
+}
+
+/** Laid since the evening before; found on the morning's look. */
+function findEggs(snake: Snake, { book, chance, night, nights }: World): void {
+  const { id: animal, tub } = snake;
   const eggs = chance.whole(5, 9);
-  book.write({ type: 'noted', animal, text: `Laid ${eggs}. Eggs to the incubator.`, place });
+  const slugs = Array.from({ length: eggs }).filter(() => chance.happens(SLUG_CHANCE)).length;
+  const clutchMassG = Math.round(eggs * EGG_G * chance.between(0.9, 1.1));
+  const clutch = book.minter.clutch();
   snake.massG *= AFTER_LAYING;
+  book.write(
+    {
+      type: 'laid',
+      animal,
+      clutch,
+      good: eggs - slugs,
+      slugs,
+      unsure: 0,
+      clutchMassG,
+      damMassG: Math.round(snake.massG),
+      care: 'incubator',
+      place: tub.place,
+    },
+    {
+      atMs: nights.ms(night, 9 * 60),
+      precision: 'between',
+      notBeforeMs: nights.ms(night - 1, 22 * 60),
+    },
+  );
   snake.nextMealOn = Math.max(snake.nextMealOn, night + chance.whole(4, 8));
   snake.weighOn = night + 3;
+}
+
+/** Six weeks past the peak, what fades has faded, and the keeper says so. */
+function giveUp({ id: animal, tub }: Snake, season: Season, { book, night }: World): void {
+  if (season.ovulatesOn < Infinity || season.mmPerNight === 0) return;
+  const peaksOn =
+    season.growsFrom + Math.round((season.peakMm - season.restingMm) / season.mmPerNight);
+  if (night === peaksOn + 42) {
+    book.write({ type: 'season-closed', animal, why: 'resorbed', place: tub.place });
+  }
 }
 
 /** The keeper's eye on a female, through one season. */
@@ -100,4 +144,5 @@ export function lookAtFemale(snake: Snake, season: Season, world: World): void {
   lookForSigns(snake, season, world);
   lookForOvulation(snake, season, world);
   if (season.ovulatesOn <= world.night) lookForEggs(snake, season, world);
+  giveUp(snake, season, world);
 }

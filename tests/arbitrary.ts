@@ -3,7 +3,7 @@ import type * as z from 'zod/mini';
 import { momentOf } from '../src/domain/core/calendar.ts';
 import { RackEvent, type EventType } from '../src/domain/events/event.ts';
 import * as fields from '../src/domain/events/fields.ts';
-import { animalId, code, eventId, rackId, roomId, tubId } from './make-ids.ts';
+import { animalId, clutchId, code, eventId, rackId, roomId, tubId } from './make-ids.ts';
 
 // Every kind of record there is, made from the schema itself: a kind added to it is in these tests
 // at once. Ids come from small pools, so that records are about each other.
@@ -33,6 +33,7 @@ const pools = new Map<unknown, fc.Arbitrary<unknown>>([
   [fields.TubId, few(tubId, 3)],
   [fields.RackId, few(rackId, 2)],
   [fields.RoomId, few(roomId, 2)],
+  [fields.ClutchId, few(clutchId, 3)],
   [fields.LabelCode, few(code, 5)],
   [fields.EventId, anyEventId],
   [fields.Moment, anyMoment],
@@ -143,6 +144,10 @@ export const anyEvent: fc.Arbitrary<RackEvent> = fc.oneof(
           'taken-out',
           'moved',
           'weighed',
+          'follicles-scanned',
+          'ovulated',
+          'shed',
+          'laid',
         ] as const
       ).map(anyEventOf),
     ),

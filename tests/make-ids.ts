@@ -4,6 +4,7 @@ import {
   ID_LENGTH,
   WRITER_LENGTH,
   type AnimalId,
+  type ClutchId,
   type EventId,
   type RackId,
   type RoomId,
@@ -18,4 +19,5 @@ export const animalId = (n: number): AnimalId => `a-${eventId(n)}` as AnimalId;
 export const tubId = (n: number): TubId => `t-${eventId(n)}` as TubId;
 export const rackId = (n: number): RackId => `k-${eventId(n)}` as RackId;
 export const roomId = (n: number): RoomId => `r-${eventId(n)}` as RoomId;
+export const clutchId = (n: number): ClutchId => `c-${eventId(n)}` as ClutchId;
 export const code = (n: number): LabelCode => labelCode(n * 7_919);

@@ -1,6 +1,6 @@
 import type { EventOf, EventType } from '../src/domain/events/event.ts';
 import type { Prey } from '../src/domain/events/feeding.ts';
-import { animalId, code, eventId, rackId, roomId, tubId } from './make-ids.ts';
+import { animalId, clutchId, code, eventId, rackId, roomId, tubId } from './make-ids.ts';
 
 type Envelope =
   | 'id'
@@ -66,5 +66,8 @@ export const samples: Samples = {
   'sign-seen': { animal, sign: 'glow' },
   ovulated: { animal, sure: 'seen late' },
   'nothing-yet': { animal, lookedFor: 'eggs' },
+  'nest-box-set': { animal, is: 'in' },
+  laid: { animal, clutch: clutchId(1), good: 6, slugs: 1 },
+  'season-closed': { animal, why: 'resorbed' },
   struck: { target: eventId(1), reason: 'mistap' },
 };

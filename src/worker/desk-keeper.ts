@@ -58,6 +58,7 @@ export function createDeskKeeper(
       v: newestVersion(draft.type),
       ...(notes.initials === undefined ? {} : { by: notes.initials }),
       ...(place === undefined ? {} : { place }),
+      ...(draft.type === 'laid' ? { clutch: minter.clutch() } : {}),
       ...draft,
     };
   }

@@ -137,8 +137,9 @@ function tell(
     case 'ovulated':
       animal.gravid = true;
       break;
-    case 'noted':
-      if (event.text.startsWith('Laid')) animal.gravid = false;
+    case 'laid':
+      check(animal.gravid, 'lays without having ovulated', event);
+      animal.gravid = false;
       break;
     case 'left':
       animal.gone = true;

@@ -68,7 +68,7 @@ export function assessScan({ found }: Scanned, animal: Animal): Verdict {
 }
 
 function lastLargestMm(animal: Animal): number | undefined {
-  const sized = animal.scans.flatMap(({ found }) =>
+  const sized = (animal.season?.scans ?? []).flatMap(({ found }) =>
     found.method === 'ultrasound' && found.largestMm ? [Math.max(...found.largestMm)] : [],
   );
   return sized.at(-1);

@@ -15,6 +15,7 @@ export type AnimalId = string & z.core.$brand<'AnimalId'>;
 export type TubId = string & z.core.$brand<'TubId'>;
 export type RackId = string & z.core.$brand<'RackId'>;
 export type RoomId = string & z.core.$brand<'RoomId'>;
+export type ClutchId = string & z.core.$brand<'ClutchId'>;
 
 /** Five symbols naming one device. */
 export type DeviceId = string & z.core.$brand<'DeviceId'>;
@@ -40,6 +41,7 @@ export interface Minter {
   tub(): TubId;
   rack(): RackId;
   room(): RoomId;
+  clutch(): ClutchId;
   /** Later ids will sort after this one, even if this device's clock is behind. */
   seen(id: EventId): void;
 }
@@ -74,6 +76,7 @@ export function createMinter(writer: DeviceId, nowMs: () => number): Minter {
     tub: () => `t-${next()}` as TubId,
     rack: () => `k-${next()}` as RackId,
     room: () => `r-${next()}` as RoomId,
+    clutch: () => `c-${next()}` as ClutchId,
     seen(id) {
       const ms = timeOf(id);
       if (ms >= lastMs) {

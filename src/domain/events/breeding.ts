@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { buildingSigns } from '../core/trade-words.ts';
-import { AnimalId, TubId } from './fields.ts';
-import { count, event, line, remark } from './envelope.ts';
+import { AnimalId, ClutchId, TubId } from './fields.ts';
+import { count, event, grams, line, remark } from './envelope.ts';
 
 const pair = { male: AnimalId, female: AnimalId };
 const diameterMm = z.number().check(z.gte(0.5), z.lte(80));
@@ -43,5 +43,27 @@ export const breedingEvents = [
     animal: AnimalId,
     lookedFor: z.enum(['ovulation', 'eggs']),
     remark: z.optional(line(200)),
+  }),
+  event('nest-box-set', 1, { animal: AnimalId, is: z.enum(['in', 'out']), remark }),
+  /**
+   * Eggs found. With `between`, `notBefore` is the last look that found none. A count left out was
+   * not counted, which is not zero.
+   */
+  event('laid', 1, {
+    animal: AnimalId,
+    clutch: ClutchId,
+    good: z.optional(count(20)),
+    slugs: z.optional(count(20)),
+    unsure: z.optional(count(20)),
+    clutchMassG: z.optional(grams(3_000)),
+    damMassG: z.optional(grams(6_000)),
+    care: z.optional(z.enum(['incubator', 'with her'])),
+    remark,
+  }),
+  /** The season ends without eggs, or after them, on the keeper's word. */
+  event('season-closed', 1, {
+    animal: AnimalId,
+    why: z.enum(['resorbed', 'no ovulation', 'year off', 'recovered']),
+    remark,
   }),
 ] as const;

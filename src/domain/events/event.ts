@@ -28,7 +28,10 @@ export type EventOf<Type extends EventType> = Extract<RackEvent, { type: Type }>
 /** An event before it is stamped with id, time of writing and device. `at` is now if left out. */
 export type Draft = RackEvent extends infer Each
   ? Each extends RackEvent
-    ? Omit<Each, 'id' | 'at' | 'precision' | 'loggedAt' | 'device' | 'v'> &
-        Partial<Pick<Each, 'at' | 'precision'>>
+    ? Omit<Each, Stamped> &
+        Partial<Pick<Each, Stamped & ('at' | 'precision' | 'clutch') & keyof Each>>
     : never
   : never;
+
+/** What the desk adds to a draft; a new clutch gets its id there too. */
+type Stamped = 'id' | 'at' | 'precision' | 'loggedAt' | 'device' | 'v' | 'clutch';

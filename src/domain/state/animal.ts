@@ -3,6 +3,7 @@ import type { AnimalId, EventId, TubId } from '../core/ids.ts';
 import type { EventOf, RackEvent } from '../events/event.ts';
 import type { Outcome, Prey } from '../events/feeding.ts';
 import type { Sex } from '../events/life.ts';
+import type { Season } from './season.ts';
 
 export interface Offer {
   readonly id: EventId;
@@ -54,10 +55,10 @@ export interface Animal {
   readonly lengthCm?: number | undefined;
   /** A male on a visit. */
   readonly visit?: Together | undefined;
-  readonly pairSeen: readonly EventOf<'pair-seen'>[];
-  readonly scans: readonly EventOf<'follicles-scanned'>[];
-  readonly signs: readonly EventOf<'sign-seen'>[];
-  readonly ovulation?: EventOf<'ovulated'> | undefined;
+  /** The season under way, or the last one while nothing has begun a new one. */
+  readonly season?: Season | undefined;
+  /** Earlier seasons, oldest first, cut down to what is learnt from them. */
+  readonly pastSeasons: readonly Season[];
   /** The last grave sign, until the same is noted as a lesser one. */
   readonly graveSign?: EventOf<'health-noted'> | undefined;
   /** When each rule was last passed over on purpose. */
@@ -77,9 +78,7 @@ export const unknownAnimal = (id: AnimalId): Animal => ({
   regurgitations: [],
   weighings: [],
   sheds: [],
-  pairSeen: [],
-  scans: [],
-  signs: [],
+  pastSeasons: [],
   passedOver: {},
   recent: [],
 });

@@ -1,11 +1,12 @@
-import type { RackEvent } from '../events/event.ts';
+import type { EventOf, RackEvent } from '../events/event.ts';
 import { unknownAnimal, type Animal } from './animal.ts';
 import type { Copy } from './copy.ts';
+import { applyToSeasons } from './apply-to-seasons.ts';
 
 /** A severity of `health-noted`. */
 const GRAVE = 3;
 
-const KEPT = { offers: 16, weighings: 30, few: 6, seen: 8, recent: 6 };
+const KEPT = { offers: 16, weighings: 30, few: 6, recent: 6 };
 
 /** The list with one more at its end, without those that are too old to matter. */
 function keep<Each>(list: readonly Each[], each: Each, most: number): readonly Each[] {
@@ -33,6 +34,7 @@ export function applyToAnimal(
 }
 
 function change(animal: Copy<Animal>, event: RackEvent): void {
+  applyToSeasons(animal, event);
   switch (event.type) {
     case 'arrived': {
       const { name, sex, hatchedDay, traits, origin, at } = event;
@@ -89,18 +91,8 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
       feed(animal, event);
       break;
     case 'introduced':
-    case 'pair-seen':
     case 'taken-out':
-      pair(animal, event);
-      break;
-    case 'follicles-scanned':
-      animal.scans = keep(animal.scans, event, KEPT.seen);
-      break;
-    case 'sign-seen':
-      animal.signs = keep(animal.signs, event, KEPT.seen);
-      break;
-    case 'ovulated':
-      animal.ovulation = event;
+      visit(animal, event);
       break;
     default:
       changeBody(animal, event);
@@ -133,18 +125,13 @@ function feed(animal: Copy<Animal>, event: FeedingEvent): void {
   }
 }
 
-type PairingEvent = Extract<RackEvent, { type: 'introduced' | 'pair-seen' | 'taken-out' }>;
-
 /** Where he is, is written in the male's own record alone; hers is read from it. */
-function pair(animal: Copy<Animal>, event: PairingEvent): void {
-  if (event.type === 'pair-seen') {
-    animal.pairSeen = keep(animal.pairSeen, event, KEPT.seen);
-  } else if (animal.id === event.male) {
-    if (event.type === 'introduced') {
-      animal.visit = { with: event.female, tub: event.tub, since: event.at };
-    } else if (animal.visit?.with === event.female) {
-      animal.visit = undefined;
-    }
+function visit(animal: Copy<Animal>, event: EventOf<'introduced' | 'taken-out'>): void {
+  if (animal.id !== event.male) return;
+  if (event.type === 'introduced') {
+    animal.visit = { with: event.female, tub: event.tub, since: event.at };
+  } else if (animal.visit?.with === event.female) {
+    animal.visit = undefined;
   }
 }
 

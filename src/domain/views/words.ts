@@ -52,6 +52,12 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
       return `ovulation, ${event.sure}`;
     case 'nothing-yet':
       return `looked for ${event.lookedFor}: nothing yet`;
+    case 'nest-box-set':
+      return `nest box ${event.is}`;
+    case 'laid':
+      return laidWords(event);
+    case 'season-closed':
+      return `season over: ${event.why}`;
     case 'arrived':
       return `arrived as ${event.name}`;
     case 'identified':
@@ -112,6 +118,13 @@ function scanWords(found: Extract<RackEvent, { type: 'follicles-scanned' }>['fou
   return found.largestMm
     ? `scan: largest ${found.largestMm[0]} × ${found.largestMm[1]} mm`
     : 'scan: none seen';
+}
+
+function laidWords(event: Extract<RackEvent, { type: 'laid' }>): string {
+  const counts = (['good', 'slugs', 'unsure'] as const).flatMap((kind) =>
+    event[kind] === undefined ? [] : [`${event[kind]} ${kind}`],
+  );
+  return counts.length > 0 ? `laid: ${counts.join(', ')}` : 'laid, not counted';
 }
 
 function identifiedWords({

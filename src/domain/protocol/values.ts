@@ -1,5 +1,7 @@
+import { follicleValues } from './follicle-values.ts';
 import { homeValues } from './home-values.ts';
 import type { ProtocolValue } from './protocol-value.ts';
+import { windowValues } from './window-values.ts';
 
 /**
  * Every number the rules and forecasts work with, by subject. Data: no rule holds a number of its
@@ -7,6 +9,8 @@ import type { ProtocolValue } from './protocol-value.ts';
  */
 export const protocolValues = {
   ...homeValues,
+  ...follicleValues,
+  ...windowValues,
 } as const satisfies Record<string, ProtocolValue>;
 
 export type ProtocolKey = keyof typeof protocolValues;

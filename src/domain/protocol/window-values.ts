@@ -1,0 +1,120 @@
+import type { ProtocolValue } from './protocol-value.ts';
+
+/** The five numbers that say how long one link of a season takes, by what stands before them. */
+type LinkValues<Name extends string> = Record<
+  `${Name}${'Early' | 'Likely' | 'Late' | 'NeverBefore' | 'NeverAfter'}Days`,
+  ProtocolValue
+>;
+
+interface Days {
+  readonly early: number;
+  readonly likely: number;
+  readonly late: number;
+  readonly never: readonly [before: number, after: number];
+}
+
+function linkValues<Name extends string>(
+  name: Name,
+  words: string,
+  { early, likely, late, never: [before, after] }: Days,
+): LinkValues<Name> {
+  const days = (value: number, from: number, to: number, why: string): ProtocolValue => ({
+    value,
+    unit: 'days',
+    from,
+    to,
+    why: `${words}: ${why}.`,
+    source: 'seasonLinks',
+  });
+  return {
+    [`${name}EarlyDays`]: days(early, before, likely, 'one in ten takes no longer than this'),
+    [`${name}LikelyDays`]: days(likely, early, late, 'the most usual length'),
+    [`${name}LateDays`]: days(late, likely, after, 'one in ten takes at least this long'),
+    [`${name}NeverBeforeDays`]: days(before, 0, early, 'shorter than this, a date must be wrong'),
+    [`${name}NeverAfterDays`]: days(after, late, 2 * after, 'longer than this, a date must be wrong'),
+    // A computed key is only a string to the compiler.
+  } as LinkValues<Name>;
+}
+
+/** How long the links of a season take before the keeper's own cycles say better, and how fast those do. */
+export const windowValues = {
+  ...linkValues('largeFollicleToOvulation', 'Follicle of 20 mm to ovulation', {
+    early: 25,
+    likely: 45,
+    late: 80,
+    never: [7, 150],
+  }),
+  ...linkValues('ripeFollicleToOvulation', 'Follicle of 35 mm or more to ovulation', {
+    early: 5,
+    likely: 15,
+    late: 35,
+    never: [0, 70],
+  }),
+  // Stored sperm makes this one as long as it may be.
+  ...linkValues('lastLockToOvulation', 'Last lock to ovulation', {
+    early: 5,
+    likely: 25,
+    late: 60,
+    never: [0, 200],
+  }),
+  ...linkValues('ovulationToShed', 'Ovulation to pre-lay shed', {
+    early: 15,
+    likely: 19,
+    late: 24,
+    never: [8, 40],
+  }),
+  ...linkValues('shedToLay', 'Pre-lay shed to eggs', {
+    early: 26,
+    likely: 30,
+    late: 36,
+    never: [14, 55],
+  }),
+  ...linkValues('layToPip', 'Eggs to first pip at 31.5 °C', {
+    early: 54,
+    likely: 57,
+    late: 62,
+    never: [45, 90],
+  }),
+  ...linkValues('pipToOut', 'First pip to out of the egg', {
+    early: 1,
+    likely: 2,
+    late: 3,
+    never: [0, 7],
+  }),
+  ...linkValues('outToFirstShed', 'Out of the egg to first shed', {
+    early: 7,
+    likely: 10,
+    late: 16,
+    never: [4, 30],
+  }),
+  ...linkValues('firstShedToFirstMeal', 'First shed to first meal taken', {
+    early: 2,
+    likely: 9,
+    late: 35,
+    never: [0, 150],
+  }),
+  windowKeeperShare: {
+    value: 0.5,
+    unit: 'share',
+    from: 0.2,
+    to: 0.8,
+    why: 'How much of the usual spread is one room differing from another, not one cycle from the next.',
+    source: 'windowLearning',
+  },
+  windowFemaleShare: {
+    value: 0.5,
+    unit: 'share',
+    from: 0,
+    to: 0.8,
+    why: 'How much of the spread within a room is one female differing from another.',
+    source: 'windowLearning',
+  },
+  windowSpreadCycles: {
+    value: 8,
+    unit: 'cycles',
+    from: 2,
+    to: 30,
+    why: 'The usual spread counts as much as this many of your own cycles.',
+    source: 'windowLearning',
+  },
+} as const satisfies Record<string, ProtocolValue>;

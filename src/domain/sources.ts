@@ -32,8 +32,32 @@ export const sources = {
   growthBounds: practice('more than +20 % or −12 % in a month is unusual in an adult.'),
   shedSpacing: practice('sheds less than 14 days apart are unusual.'),
   scanSizes: practice('follicles measure 5–50 mm; a number under 6 is often centimetres.'),
+  follicleError: {
+    kind: 'assumption',
+    cite: 'None published for snakes. After Gilman C.A. & Wolf B.O. 2007, J Exp Biol 210:1859–1867: 25.9 % error in the volume of lizard eggs on ultrasound is about 8 % in diameter.',
+  },
+  follicleModel: {
+    kind: 'assumption',
+    cite: 'A straight line through this season’s scans with a weak prior. No study of growth rates or repeat scans in snakes was found.',
+  },
+  feltSizes: practice(
+    'small bumps about 12 mm, round lumps 20, large lumps 30, egg-like 40 or more. What people compare them with is physically larger.',
+  ),
+  follicleStages: practice(
+    'follicles rest at 4–8 mm; from 10–15 mm she is building; 20 mm to ovulation takes 25–80 days.',
+  ),
+  resorbing: practice(
+    'two falling sizes at least 14 days apart before it is called resorbing. In Journal of Herpetological Medicine and Surgery 26(3–4):108 (2016), one of four females resorbed all.',
+  ),
   pairing: practice('no pairing within 48 hours of a meal, in blue, in quarantine or on a hold.'),
   vetClock: practice('breathing trouble, prolapse or stalled laying is for a reptile vet, soon.'),
+  seasonLinks: practice(
+    'how long each step of a season takes, as keepers report it. Studies give single cases only.',
+  ),
+  windowLearning: {
+    kind: 'assumption',
+    cite: 'Rooms differ as much as the cycles within one, and the usual spread is worth eight cycles. Conjugate normal–inverse-gamma update, Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution.',
+  },
   ounce: {
     kind: 'published',
     cite: 'NIST Special Publication 811 (2008), Appendix B.8: 1 oz = 28.349 523 125 g, 1 lb = 453.592 37 g.',

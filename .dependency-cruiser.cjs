@@ -69,8 +69,23 @@ module.exports = {
       name: 'service-worker-stands-alone',
       comment: 'It must install when the rest is broken.',
       severity: 'error',
-      from: { path: '^src/sw/' },
+      from: { path: '^src/sw/(sw|wake|tag)[.]ts$' },
       to: { pathNot: ['^src/sw/', '^node_modules/workbox-'] },
+    },
+    {
+      name: 'evening-is-run-only-when-woken',
+      comment:
+        'Bundled with the service worker, but evaluated at a wake-up alone: import it with import().',
+      severity: 'error',
+      from: { path: '^src/sw/(sw|wake|tag)[.]ts$' },
+      to: { path: '^src/sw/', pathNot: '^src/sw/(sw|wake|tag)[.]ts$', dynamic: false },
+    },
+    {
+      name: 'evening-knows-domain-and-store',
+      comment: 'Away from the page, the same rules run over the same log.',
+      severity: 'error',
+      from: { path: '^src/sw/', pathNot: '^src/sw/(sw|wake|tag)[.]ts$' },
+      to: { pathNot: ['^src/(sw|domain|store)/'] },
     },
     {
       name: 'no-cycles',

@@ -2,11 +2,13 @@ import type { LabelCode } from './core/code.ts';
 import type { AnimalId, EventId, RackId, TubId } from './core/ids.ts';
 import type { Refusal, Result } from './core/result.ts';
 import type { Doubt } from './assess/doubt.ts';
+import type { CalendarEntry } from './calendar-file/entry.ts';
 import type { NewAnimal } from './commands/new-animals.ts';
 import type { NewRack } from './commands/new-rack.ts';
 import type { Draft } from './events/event.ts';
 import type { AnimalView } from './views/animal-view.ts';
 import type { CaptureView, Found } from './views/capture-view.ts';
+import type { EveningView } from './views/evening-view.ts';
 import type { Hit } from './views/find-view.ts';
 import type { LabelsView } from './views/labels-view.ts';
 import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
@@ -54,6 +56,9 @@ export interface Views {
   readonly animal: { readonly ask: AnimalId; readonly view: AnimalView | undefined };
   readonly find: { readonly ask: string; readonly view: readonly Hit[] };
   readonly labels: { readonly ask: null; readonly view: LabelsView };
+  /** Undefined for the demo, which never reminds of anything. */
+  readonly evening: { readonly ask: null; readonly view: EveningView | undefined };
+  readonly calendar: { readonly ask: null; readonly view: readonly CalendarEntry[] };
 }
 
 /** What became of something to be written down. */
@@ -104,6 +109,11 @@ export interface Commands {
   /** Gives an animal a card to be printed; the same one if it has one. */
   readonly giveCard: { readonly ask: readonly AnimalId[]; readonly answer: Recorded };
   readonly backUp: {
+    readonly ask: null;
+    readonly answer: { readonly fileName: string; readonly text: string };
+  };
+  /** What is coming, as an iCalendar file. */
+  readonly calendarFile: {
     readonly ask: null;
     readonly answer: { readonly fileName: string; readonly text: string };
   };

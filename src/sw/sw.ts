@@ -5,6 +5,7 @@ import {
   precacheAndRoute,
 } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
+import './wake.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
   /** Put in at build time: every file of this build. */

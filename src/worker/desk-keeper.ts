@@ -9,6 +9,7 @@ import type { Draft, RackEvent } from '../domain/events/event.ts';
 import { newestVersion, readEvent } from '../domain/events/read-event.ts';
 import type { TubId } from '../domain/core/ids.ts';
 import { cardOf } from '../domain/views/animal-view.ts';
+import { calendarEntries } from '../domain/views/calendar-view.ts';
 import type { DeviceNotes } from '../store/device-notes.ts';
 import type { Collection, World } from './collection.ts';
 import type { LookedInto } from './restore.ts';
@@ -153,6 +154,11 @@ export function createDeskKeeper(
         const { writeBackup } = await import('../store/backup-file.ts');
         const text = await writeBackup({ collection: notes.collection ?? '', made, records });
         return { fileName: `${made.slice(0, 10)}.nightdrop.jsonl`, text };
+      },
+      async calendarFile() {
+        const { writeCalendar } = await import('../domain/calendar-file/write-calendar.ts');
+        const text = writeCalendar(calendarEntries(picture), clock());
+        return { fileName: `${momentOf(clock()).slice(0, 10)}.nightdrop.ics`, text };
       },
       async backedUp() {
         await keepNotes((now) => ({ ...now, lastBackupMs: clock().ms }));

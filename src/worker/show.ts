@@ -1,7 +1,9 @@
 import type { DeskStatus, Views } from '../domain/desk.ts';
 import type { Picture } from '../domain/picture/picture.ts';
 import { animalView } from '../domain/views/animal-view.ts';
+import { calendarEntries } from '../domain/views/calendar-view.ts';
 import { captureAnimal, captureTub, findByCode } from '../domain/views/capture-view.ts';
+import { eveningView } from '../domain/views/evening-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
@@ -26,6 +28,9 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   animal: animalView,
   find: findView,
   labels: (_ask, picture) => labelsView(picture),
+  evening: (_ask, picture, { collection }) =>
+    collection === 'demo' ? undefined : eveningView(picture),
+  calendar: (_ask, picture) => calendarEntries(picture),
 };
 
 export const show = <Kind extends keyof Views>(

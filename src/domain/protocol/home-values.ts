@@ -10,6 +10,14 @@ export const homeValues = {
     why: 'Before this hour, a record belongs to the evening before.',
     source: 'household',
   },
+  eveningHour: {
+    value: 19,
+    unit: 'o’clock',
+    from: 15,
+    to: 23,
+    why: 'Alarms in the calendar file ring then, in time for the evening round.',
+    source: 'household',
+  },
   hatchlingBelowG: {
     value: 150,
     unit: 'g',

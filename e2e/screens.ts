@@ -164,6 +164,14 @@ export const screens: readonly ScreenStop[] = [
     },
   },
   {
+    name: 'reminders',
+    visit: async (page) => {
+      await to('/reminders')(page);
+      await heading(page, 'Reminders');
+      await expect(page.getByRole('list', { name: 'What the file holds' })).toBeVisible();
+    },
+  },
+  {
     name: 'safe',
     visit: async (page) => {
       await to('/safe')(page);

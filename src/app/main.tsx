@@ -6,6 +6,7 @@ import '../ui/base.css';
 import { applyLight } from '../ui/light.ts';
 import { createModel } from '../ui/model.ts';
 import { remembered } from '../ui/remember.ts';
+import { RemindersContext } from '../ui/reminders.ts';
 import { watchForUpdates } from './updates.ts';
 
 applyLight();
@@ -18,7 +19,18 @@ opening.catch(model.failWith);
 
 const root = document.getElementById('app');
 root?.replaceChildren(); // The words for a browser that never gets here.
-if (root) render(<App model={model} updates={watchForUpdates()} />, root);
+const loadReminders = async () => (await import('./reminders.ts')).createReminders(desk);
+if (root) {
+  render(
+    <RemindersContext.Provider value={loadReminders}>
+      <App model={model} updates={watchForUpdates()} />
+    </RemindersContext.Provider>,
+    root,
+  );
+}
+if (remembered('reminders') === 'on') {
+  void opening.then(async () => (await import('./reminders.ts')).keepIcon(desk));
+}
 
 // Asked once records are worth keeping; the answer is shown beside the backup.
 void (async () => {

@@ -20,6 +20,9 @@ const MealsScreen = lazy(async () => (await import('./screens/MealsScreen.tsx'))
 const NewRackScreen = lazy(async () => (await import('./screens/NewRackScreen.tsx')).NewRackScreen);
 const RackScreen = lazy(async () => (await import('./screens/RackScreen.tsx')).RackScreen);
 const RacksScreen = lazy(async () => (await import('./screens/RacksScreen.tsx')).RacksScreen);
+const RemindersScreen = lazy(
+  async () => (await import('./screens/RemindersScreen.tsx')).RemindersScreen,
+);
 const SafeScreen = lazy(async () => (await import('./screens/SafeScreen.tsx')).SafeScreen);
 const ShelfScreen = lazy(async () => (await import('./screens/ShelfScreen.tsx')).ShelfScreen);
 const StartScreen = lazy(async () => (await import('./screens/StartScreen.tsx')).StartScreen);
@@ -89,6 +92,8 @@ function Screen() {
       return <NewRackScreen />;
     case 'labels':
       return <LabelsHost />;
+    case 'reminders':
+      return <RemindersScreen />;
     case 'safe':
       return <SafeScreen />;
     case 'shelf':

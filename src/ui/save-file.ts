@@ -3,8 +3,12 @@
  *
  * Resolves to false when the keeper turned away.
  */
-export async function saveFile(name: string, text: string): Promise<boolean> {
-  const file = new File([text], name, { type: 'text/plain' });
+export async function saveFile(
+  name: string,
+  text: string,
+  type: 'text/plain' | 'text/calendar' = 'text/plain',
+): Promise<boolean> {
+  const file = new File([text], name, { type });
   // Absent on most desktops, whatever the types say.
   const canShare =
     (navigator.canShare as unknown) !== undefined && navigator.canShare({ files: [file] });

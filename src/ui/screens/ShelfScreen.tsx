@@ -24,6 +24,9 @@ export function ShelfScreen() {
         >
           Backup and restore
         </SlabLink>
+        <SlabLink icon="tonight" href="#/reminders" under="on this phone, or in your calendar">
+          Reminders
+        </SlabLink>
         <SlabLink icon="print" href="#/labels">
           Print labels
         </SlabLink>

@@ -5,9 +5,12 @@ import { labelKey, type SubjectId } from '../events/subjects.ts';
 import { defaultProtocol, type Protocol } from '../protocol/values.ts';
 import { tasksFor } from '../rules/all.ts';
 import type { RoomFacts, Task } from '../rules/rule.ts';
+import type { Experience } from '../season/experience.ts';
+import type { Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Ledger } from '../state/ledger.ts';
 import type { Label, Rack, Room, Tub } from '../state/place.ts';
+import { createLearning } from './learning.ts';
 import { inRackOrder, positionText, walkIndex } from './walk.ts';
 
 /** The collection as it stands, what is to be done tonight, and ways to look things up. */
@@ -31,6 +34,10 @@ export interface Picture {
   /** All tubs in the keeper's walking order. */
   walk(): readonly Tub[];
   tasks(id: AnimalId): readonly Task[];
+  /** Where an animal stands tonight; undefined for the young, the unsexed and those that left. */
+  standing(animal: Animal): Standing | undefined;
+  /** What the keeper's own seasons teach. */
+  experience(): Experience;
   /** Takes in what changed, or a new time; only animals touched by it are looked at again. */
   update(touched: Iterable<SubjectId>, clock: Clock): void;
 }
@@ -72,6 +79,7 @@ export function createPicture(
     { home: TubId | undefined; now: TubId | undefined; host: AnimalId | undefined }
   >();
   const tasks = new Map<AnimalId, readonly Task[]>();
+  const learning = createLearning(() => animalIds(), animal, nightOf);
   let walked: readonly Tub[] | undefined;
   let facts = factsAt(clock);
 
@@ -83,6 +91,8 @@ export function createPicture(
       nightOf,
       nameOf: (id) => animal(id)?.name || 'another snake',
       visitorOf: (each) => [...(guests.get(each.id) ?? [])].toSorted()[0],
+      standing: (each) => learning.standing(each, facts),
+      scanErrors: () => learning.experience(protocol).scanErrors,
     };
   }
 
@@ -125,7 +135,9 @@ export function createPicture(
     // A new hour may open a task anywhere; within it only what was touched can change.
     const isNewHour = Math.floor(before.nowMs / 3_600_000) !== Math.floor(time.ms / 3_600_000);
     const isNewNight = before.night !== facts.night; // Noon is not a whole hour of UTC everywhere.
-    for (const id of isNewHour || isNewNight ? animalIds() : withPartners(ids, hosts)) look(id);
+    const isNewLesson = learning.hasChanged(ids, facts);
+    const isNew = isNewHour || isNewNight || isNewLesson;
+    for (const id of isNew ? animalIds() : withPartners(ids, hosts)) look(id);
   }
 
   /** A pair's sentences name each other, and so do those of a pair that has just parted. */
@@ -172,6 +184,8 @@ export function createPicture(
     position,
     walk: () => (walked ??= walkAll()),
     tasks: (id) => tasks.get(id) ?? [],
+    standing: (each) => learning.standing(each, facts),
+    experience: () => learning.experience(protocol),
     update,
   };
 

@@ -1,7 +1,7 @@
-import type { Day, Moment } from '../core/calendar.ts';
+import type { Day } from '../core/calendar.ts';
 import type { AnimalId, EventId } from '../core/ids.ts';
 import type { Prey } from '../events/feeding.ts';
-import type { Protocol } from '../protocol/values.ts';
+import type { StageFacts, Standing } from '../season/standing.ts';
 import type { SourceId } from '../sources.ts';
 import type { Animal } from '../state/animal.ts';
 
@@ -10,13 +10,11 @@ export type RuleId = 'F1' | 'F2' | 'P1' | 'W1' | 'H1' | 'H2';
 /** What the keeper can do about it at the tub: the capture screen offers this first. */
 export type Act = 'feed' | 'settle' | 'take-out' | 'weigh' | 'look';
 
-/** What a rule may look at besides the animal itself. */
-export interface RoomFacts {
-  readonly protocol: Protocol;
-  /** Tonight's room night. */
-  readonly night: Day;
+/** What a rule may look at besides the animal itself; `night` is tonight's room night. */
+export interface RoomFacts extends StageFacts {
   readonly nowMs: number;
-  readonly nightOf: (moment: Moment) => Day;
+  /** Where an animal stands in its season. */
+  readonly standing: (animal: Animal) => Standing | undefined;
   /** A name to use in a sentence. */
   readonly nameOf: (id: AnimalId) => string;
   /** The male in with her, by his own records: he may have been moved home, sold or lost. */

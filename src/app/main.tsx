@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { App } from '../ui/App.tsx';
 import '../ui/tokens.css';
 import '../ui/base.css';
+import { LAST_SEEN, keepLastSeen, readLastSeen } from '../ui/last-seen.ts';
 import { applyLight } from '../ui/light.ts';
 import { createModel } from '../ui/model.ts';
 import { remembered } from '../ui/remember.ts';
@@ -11,10 +12,18 @@ import { watchForUpdates } from './updates.ts';
 
 applyLight();
 
+/** A hash over the domain's source, put in by vite.config.ts. */
+declare const BUILD: string;
+
 const collection = remembered('collection') === 'demo' ? 'demo' : 'own';
 const opening = desk.tell('open', collection);
 // The page is drawn while the desk opens; what it watches comes as soon as there is something to see.
-const model = createModel(desk, { collection });
+const clock = { ms: Date.now(), offsetMin: -new Date().getTimezoneOffset() };
+const lastSeen = readLastSeen(remembered(LAST_SEEN), { build: BUILD, collection, clock });
+const model = createModel(desk, { collection, lastSeen });
+keepLastSeen(desk, BUILD, () => {
+  model.lastSeen.value = undefined;
+});
 opening.catch(model.failWith);
 
 const root = document.getElementById('app');

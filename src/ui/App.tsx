@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { AnimalId, RackId, TubId } from '../domain/core/ids.ts';
+import type { DeskStatus } from '../domain/desk.ts';
 import { Icon, type IconName } from './components/Icon.tsx';
 import { lazy } from './lazy.tsx';
 import { ModelContext, useModel, useView, type Model } from './model.ts';
@@ -51,14 +52,15 @@ function Shell({
   readonly onBegun: () => void;
   readonly updates: Updates;
 }) {
-  const status = useView('status', null);
+  const { lastSeen } = useModel();
+  const status = useView('status', null) ?? lastSeen.value?.status;
   const isNew = !isBegun && status !== undefined && status.records === 0;
   if (!status) return <main class="page" aria-busy="true" />;
   // A scanned link in a browser without the records must never begin an empty collection.
   if (isNew && !looksLikeCode(parts.value)) return <StartScreen onBegun={onBegun} />;
   return (
     <>
-      <Banners updates={updates} />
+      <Banners status={status} updates={updates} />
       <Screen />
       <Asking />
       <Nav />
@@ -136,12 +138,11 @@ function Nav() {
   );
 }
 
-function Banners({ updates }: { readonly updates: Updates }) {
-  const status = useView('status', null);
+function Banners({ status, updates }: { readonly status: DeskStatus; readonly updates: Updates }) {
   return (
     <aside class="banners" aria-label="News of the app">
-      {status?.collection === 'demo' && <DemoBanner />}
-      {status?.inMemoryOnly === true && (
+      {status.collection === 'demo' && <DemoBanner />}
+      {status.inMemoryOnly && (
         <a class="banner" href="#/safe">
           <Icon name="alarm" />
           <span>This window keeps nothing. Read what to do.</span>
@@ -155,7 +156,7 @@ function Banners({ updates }: { readonly updates: Updates }) {
           </button>
         </div>
       )}
-      {status?.backupDue === true && parts.value[0] !== 'safe' && isQuietPlace() && (
+      {status.backupDue && parts.value[0] !== 'safe' && isQuietPlace() && (
         <a class="banner" href="#/safe">
           <Icon name="safe" />
           <span>No backup for a week. Make one: two taps.</span>

@@ -5,9 +5,10 @@ import type { Doubt } from '../domain/assess/doubt.ts';
 import { Fault } from '../domain/core/fault.ts';
 import type { EventId, TubId } from '../domain/core/ids.ts';
 import type { Refusal } from '../domain/core/result.ts';
-import type { CollectionName, Desk, DeskStatus, Views } from '../domain/desk.ts';
+import type { CollectionName, Desk, Views } from '../domain/desk.ts';
 import type { Draft } from '../domain/events/event.ts';
 import { buzzDone, buzzTrouble } from './buzz.ts';
+import { LAST_SEEN, type LastSeen } from './last-seen.ts';
 import { remember, remembered } from './remember.ts';
 
 /** Something to be written down, and how to say that it was. */
@@ -39,11 +40,16 @@ export interface Asked {
 const UNDO_FOR_MS = 10_000;
 
 /** The page's side of the desk: what was just written, what is asked, what went wrong. */
-export function createModel(desk: Desk, opened: Pick<DeskStatus, 'collection'>) {
+export function createModel(
+  desk: Desk,
+  opened: { readonly collection: CollectionName; readonly lastSeen?: LastSeen | undefined },
+) {
   const written = signal<Written | undefined>(undefined);
   const asking = signal<Asked | undefined>(undefined);
   const trouble = signal<{ message: string; remedy: string } | undefined>(undefined);
   const collection = signal<CollectionName>(opened.collection);
+  /** Until the desk's own list has come. */
+  const lastSeen = signal(opened.lastSeen);
   const storageKept = signal<boolean | undefined>(undefined);
   let forgetTimer = 0;
 
@@ -108,6 +114,7 @@ export function createModel(desk: Desk, opened: Pick<DeskStatus, 'collection'>) 
     asking,
     trouble,
     collection,
+    lastSeen,
     storageKept,
     write,
     /** Says that something is done that cannot be undone with a tap. */
@@ -144,6 +151,7 @@ export function createModel(desk: Desk, opened: Pick<DeskStatus, 'collection'>) 
 
     async open(name: CollectionName): Promise<void> {
       remember('collection', name);
+      lastSeen.value = undefined;
       await desk.tell('open', name);
       collection.value = name;
     },
@@ -152,6 +160,7 @@ export function createModel(desk: Desk, opened: Pick<DeskStatus, 'collection'>) 
       await desk.tell('eraseDemo', null);
       remember('begun', undefined);
       remember('collection', 'own');
+      remember(LAST_SEEN, undefined);
       // Every view belonged to the demo; a fresh page holds nothing of it.
       location.hash = '/tonight';
       location.reload();
@@ -180,6 +189,22 @@ export function useView<Kind extends keyof Views>(
   useEffect(() => desk.watch(kind, ask, (view) => setShown({ key, view })), [key]);
   // A view of what was asked before must never stand under a new heading.
   return shown?.key === key ? shown.view : undefined;
+}
+
+/** Tonight's list; until the desk has it, its first lines as they were last seen. */
+export function useTonight(): {
+  readonly view: Views['tonight']['view'] | undefined;
+  readonly isLastSeen: boolean;
+} {
+  const { lastSeen } = useModel();
+  const fresh = useView('tonight', null);
+  const hasCome = fresh !== undefined;
+  useEffect(() => {
+    // Another look at this screen must not bring it back.
+    if (hasCome) lastSeen.value = undefined;
+  }, [hasCome]);
+  const view = fresh ?? lastSeen.value?.tonight;
+  return { view, isLastSeen: view !== undefined && !hasCome };
 }
 
 /** A half-filled form that survives a call, a lock, another scan and a crash. */

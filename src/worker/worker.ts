@@ -41,6 +41,8 @@ interface Open {
 }
 
 let open: Promise<Open> | undefined;
+/** What is open once it has something to show: opening shows every view that is watched by then. */
+let shown: Open | undefined;
 let settleTimer: number | undefined;
 let historyTimer: number | undefined;
 const watched = new Map<number, { readonly kind: keyof Views; readonly ask: never }>();
@@ -83,6 +85,7 @@ async function openByName(name: CollectionName): Promise<Open> {
   ]);
   const keeper = createDeskKeeper(world, collection, name, notes, changed);
   opened = { name, collection, keeper, world, channel };
+  shown = opened;
   channel.addEventListener('message', () => void collection.follow());
   changed();
   return opened;
@@ -123,6 +126,7 @@ function forgetful(): { readonly shelf: PictureShelf; readonly notes: NoteShelf 
 async function openCommand(name: CollectionName): Promise<Commands['open']['answer']> {
   const before = await open?.catch(() => undefined);
   before?.channel.close();
+  shown = undefined;
   open = openByName(name);
   const opened = await open;
   if (name === 'demo' && opened.collection.picture.ledger.subjects.size === 0)
@@ -160,6 +164,7 @@ async function eraseDemo(): Promise<null> {
       before.world.notes.clear(),
     ]);
     open = undefined;
+    shown = undefined;
   }
   return null;
 }
@@ -186,7 +191,7 @@ async function receive(message: ToDesk): Promise<void> {
   try {
     if (message.is === 'watch') {
       watched.set(message.id, { kind: message.kind, ask: message.ask as never });
-      if (open) pushView(message.id, await open);
+      if (shown) pushView(message.id, shown);
     } else {
       send({ is: 'answer', id: message.id, answer: await carryOut(message) });
     }

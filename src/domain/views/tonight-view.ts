@@ -36,13 +36,15 @@ export interface Stop {
 
 export interface TonightView {
   readonly night: Day;
+  /** The hour of the next day at which the night is over. */
+  readonly rolloverHour: number;
   /** At most five, out of rack order. */
   readonly alarms: readonly Chore[];
   /** In the keeper's walking order; those standing nowhere last. */
   readonly stops: readonly Stop[];
   /** Stops with nothing but blocked chores: not to be done tonight, and why. */
   readonly waiting: readonly Stop[];
-  readonly counts: Readonly<Record<Act, number>>;
+  readonly counts: Readonly<Partial<Record<Act, number>>>;
   readonly animals: number;
 }
 
@@ -73,20 +75,21 @@ export function tonightView(picture: Picture): TonightView {
     .slice(0, MOST_ALARMS)
     .map(choreOf);
 
-  const counts: Record<Act, number> = { feed: 0, settle: 0, 'take-out': 0, weigh: 0, look: 0 };
+  const counts: Partial<Record<Act, number>> = {};
   const stops: Stop[] = [];
   const waiting: Stop[] = [];
   for (const animal of inWalkingOrder(animals, picture)) {
     const chores = picture.tasks(animal.id).filter(({ alarm }) => !alarm);
     if (chores.length === 0) continue;
     const open = chores.filter(({ blocked }) => blocked === undefined);
-    for (const { act } of open) counts[act] += 1;
+    for (const { act } of open) counts[act] = (counts[act] ?? 0) + 1;
     const stop = stopOf(animal, chores, picture);
     if (open.length > 0) stops.push(stop);
     else waiting.push(stop);
   }
   return {
     night: facts.night,
+    rolloverHour: facts.protocol.rolloverHour,
     alarms,
     stops,
     waiting,

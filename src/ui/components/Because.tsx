@@ -1,4 +1,5 @@
 import type { Chore } from '../../domain/views/tonight-view.ts';
+import { Unfolds } from './Unfolds.tsx';
 
 /** Why something is asked: the facts first, then the rule and where it comes from. */
 export const Reasons = ({ chore }: { readonly chore: Chore }) => (
@@ -15,8 +16,5 @@ export const Reasons = ({ chore }: { readonly chore: Chore }) => (
 
 /** The same behind one word. */
 export const Because = ({ chore }: { readonly chore: Chore }) => (
-  <details>
-    <summary>Why</summary>
-    <Reasons chore={chore} />
-  </details>
+  <Unfolds summary="Why">{() => <Reasons chore={chore} />}</Unfolds>
 );

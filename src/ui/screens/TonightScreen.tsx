@@ -5,7 +5,9 @@ import { Because, Reasons } from '../components/Because.tsx';
 import { Icon, type IconName } from '../components/Icon.tsx';
 import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
-import { useView } from '../model.ts';
+import { Unfolds } from '../components/Unfolds.tsx';
+import { FIRST_STOPS } from '../last-seen.ts';
+import { useTonight } from '../model.ts';
 import { nightWords } from '../night.ts';
 import { Page } from './Page.tsx';
 
@@ -24,9 +26,6 @@ const summaryWords: readonly (readonly [Act, string])[] = [
   ['weigh', 'to weigh'],
 ];
 
-/** As many as the tallest phone shows. */
-const FIRST_STOPS = 12;
-
 /** Turns true just after something has been painted: the first lines must not wait for the last. */
 function useSoon(isThere: boolean): boolean {
   const [isSoon, setIsSoon] = useState(false);
@@ -40,12 +39,15 @@ function useSoon(isThere: boolean): boolean {
 
 /** What to do tonight, in the order one walks. */
 export function TonightScreen() {
-  const view = useView('tonight', null);
+  const { view, isLastSeen } = useTonight();
   const isWhole = useSoon(view !== undefined);
   if (!view) return <Page title="Tonight" />;
   const first = view.stops.find(({ tub }) => tub !== undefined);
   return (
-    <Page title="Tonight" beside={`Night of ${nightWords(view.night)}`}>
+    <Page
+      title="Tonight"
+      beside={`Night of ${nightWords(view.night)}${isLastSeen ? ', as last seen' : ''}`}
+    >
       <Summary view={view} />
       {view.alarms.map((chore) => (
         <div class="note note-warn" key={chore.animal + chore.rule}>
@@ -66,10 +68,9 @@ export function TonightScreen() {
       )}
       <StopList stops={isWhole ? view.stops : view.stops.slice(0, FIRST_STOPS)} />
       {view.waiting.length > 0 && (
-        <details class="waiting">
-          <summary>Not tonight: {view.waiting.length}, with the reason</summary>
-          <StopList stops={view.waiting} />
-        </details>
+        <Unfolds kind="waiting" summary={`Not tonight: ${view.waiting.length}, with the reason`}>
+          {() => <StopList stops={view.waiting} />}
+        </Unfolds>
       )}
     </Page>
   );
@@ -130,13 +131,15 @@ const StopLine = ({ stop }: { readonly stop: Stop }) => (
         ))}
       </span>
     </a>
-    <details class="why">
-      <summary>
-        Why<span class="hidden-words"> {stop.name}</span>
-      </summary>
-      {stop.chores.map((chore) => (
-        <Reasons key={chore.rule} chore={chore} />
-      ))}
-    </details>
+    <Unfolds
+      kind="why"
+      summary={
+        <>
+          Why<span class="hidden-words"> {stop.name}</span>
+        </>
+      }
+    >
+      {() => stop.chores.map((chore) => <Reasons key={chore.rule} chore={chore} />)}
+    </Unfolds>
   </li>
 );

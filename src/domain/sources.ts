@@ -58,6 +58,55 @@ export const sources = {
     kind: 'assumption',
     cite: 'Rooms differ as much as the cycles within one, and the usual spread is worth eight cycles. Conjugate normal–inverse-gamma update, Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution.',
   },
+  readySize: practice(
+    'females breed from about 1,500 g and 2½–3 years, males from 500 g, better 700–800 g, and a year.',
+  ),
+  maleLoss: practice('a male down 8 % is weighed weekly; down 12 % he rests; down 20 %: a vet.'),
+  recovery: practice(
+    'a female is back to 95–100 % of her mass before the season within 3–6 months, and eats by day 21.',
+  ),
+  scanCadence: practice(
+    'first scan in the last week of October, then about monthly; every 2–3 weeks from 20 mm.',
+  ),
+  largeFollicle: {
+    kind: 'published',
+    cite: 'Evaluation of the Follicular Cycle in Ball Pythons (Python regius). J Herpetol Med Surg 2016, 26(3–4):108: follicles count as large from 20 mm.',
+  },
+  pairFrom: practice('pairing begins at 12–15 mm and ends at ovulation, or at 45 mm.'),
+  pairAgain: practice('a female is paired again every 7–10 days while she builds; some, monthly.'),
+  preLayShed: practice(
+    'the pre-lay shed comes 14–25 days after ovulation; a shed before ovulation is common and misleads.',
+  ),
+  ovulationLook: practice('ovulation shows for 12–48 hours, so from 35 mm one looks every day.'),
+  seasonSigns: practice('cool side, round the bowl, inverted, glow: signs of building, in any order.'),
+  nestBox: practice('a damp, closed nest box goes in after the pre-lay shed.'),
+  eggLook: practice('eggs come 25–35 days after the pre-lay shed, 40–60 after ovulation.'),
+  layLate: practice(
+    'no eggs 40 days after the pre-lay shed or 60 after ovulation: book a vet; ten days later: urgent. First check whether it was the pre-lay shed.',
+  ),
+  roomTemperatures: practice(
+    'hot spot 31–33 °C; air of the rack 26–28 °C by day, 24–26 °C by night: 1 °C either side.',
+  ),
+  roomAlarms: practice(
+    'a room under 22 °C or over 32 °C for two hours, a rack’s hot spot over 36 °C at any time.',
+  ),
+  thermometers: practice('household thermometers and loggers are off by up to about 0.5 °C.'),
+  strongDrop: practice(
+    'air 78–80 °F by day and 76 °F by night out of season, 78 °F and 70 °F in it; hot spot 89–90 °F all year, never lowered.',
+  ),
+  mildDrop: practice(
+    'air 27–29 °C by day; nights of 24–26 °C, 23–25 °C from November to February; hot spot 31–32 °C by day, reduced or off at night.',
+  ),
+  noDrop: practice(
+    'nothing is changed through the year; nights fall by 0–2 °C of themselves. Many report equal results.',
+  ),
+  degree: {
+    kind: 'published',
+    cite: 'NIST Special Publication 811 (2008), Appendix B.8: t/°C = (t/°F − 32)/1.8, so 30 °C is 86 °F.',
+  },
+  windowLimits: practice(
+    'ovulation to pre-lay shed 8–40 days, to eggs 14–55 more; outside that, one date is wrong.',
+  ),
   ounce: {
     kind: 'published',
     cite: 'NIST Special Publication 811 (2008), Appendix B.8: 1 oz = 28.349 523 125 g, 1 lb = 453.592 37 g.',
@@ -70,6 +119,9 @@ export const sources = {
     kind: 'assumption',
     cite: 'A week of records is what most keepers could still write down from memory.',
   },
+  schools: practice(
+    'public guides and keepers disagree on size, age, visits and rests; the figures of both sides stand side by side, and nobody has compared them.',
+  ),
   household: {
     kind: 'assumption',
     cite: 'A default of this program, open to change.',

@@ -1,6 +1,12 @@
 import type { AnimalId } from '../core/ids.ts';
 import type { Protocol } from '../protocol/values.ts';
-import { experienceOf, lessonOf, type Experience, type Lesson } from '../season/experience.ts';
+import {
+  experienceOf,
+  lessonOf,
+  noLesson,
+  type Experience,
+  type Lesson,
+} from '../season/experience.ts';
 import { standingOf } from '../season/standing-of.ts';
 import type { NightOf, StageFacts, Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';

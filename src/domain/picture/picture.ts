@@ -1,13 +1,14 @@
 import { roomNight, momentOf, type Clock, type Day, type Moment } from '../core/calendar.ts';
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
+import { HOUSE, type AnimalId, type RackId, type RoomId, type TubId } from '../core/ids.ts';
 import { labelKey, type SubjectId } from '../events/subjects.ts';
-import { defaultProtocol, type Protocol } from '../protocol/values.ts';
+import { protocolWith, type ProtocolChanges } from '../protocol/own-protocol.ts';
 import { tasksFor } from '../rules/all.ts';
 import type { RoomFacts, Task } from '../rules/rule.ts';
 import type { Experience } from '../season/experience.ts';
 import type { Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
+import { ownNumbers, type House } from '../state/house.ts';
 import type { Ledger } from '../state/ledger.ts';
 import type { Label, Rack, Room, Tub } from '../state/place.ts';
 import { createLearning } from './learning.ts';
@@ -17,6 +18,9 @@ import { inRackOrder, positionText, walkIndex } from './walk.ts';
 export interface Picture {
   readonly ledger: Ledger;
   readonly facts: RoomFacts;
+  /** When it was last brought up to date. */
+  readonly clock: Clock;
+  house(): House | undefined;
   animal(id: AnimalId): Animal | undefined;
   tub(id: TubId): Tub | undefined;
   rack(id: RackId): Rack | undefined;
@@ -59,12 +63,19 @@ function put<Key>(
   if (to !== undefined) index.set(to, (index.get(to) ?? new Set()).add(id));
 }
 
-/** The picture over a ledger. Reads nothing but the ledger, the protocol and the clock it is given. */
+/**
+ * The picture over a ledger. Reads nothing but the ledger and the clock it is given.
+ *
+ * `changes` are numbers of the protocol to be tried out: they stand in for what the ledger holds.
+ */
 export function createPicture(
   ledger: Ledger,
   clock: Clock,
-  protocol: Protocol = defaultProtocol,
+  changes: ProtocolChanges = {},
 ): Picture {
+  const house = () => ledger.subjects.get(HOUSE) as House | undefined;
+  const protocolNow = () => protocolWith(ownNumbers(house()), changes);
+  let protocol = protocolNow();
   const nightOf = (moment: Moment): Day => roomNight(moment, protocol.rolloverHour);
   const get = <Found>(id: SubjectId) => ledger.subjects.get(id) as Found | undefined;
   const animal = (id: AnimalId) => get<Animal>(id);
@@ -81,6 +92,7 @@ export function createPicture(
   const tasks = new Map<AnimalId, readonly Task[]>();
   const learning = createLearning(() => animalIds(), animal, nightOf);
   let walked: readonly Tub[] | undefined;
+  let asOf = clock;
   let facts = factsAt(clock);
 
   function factsAt(time: Clock): RoomFacts {
@@ -91,6 +103,7 @@ export function createPicture(
       nightOf,
       nameOf: (id) => animal(id)?.name || 'another snake',
       visitorOf: (each) => [...(guests.get(each.id) ?? [])].toSorted()[0],
+      hostOf: (male) => (male.visit ? animal(male.visit.with) : undefined),
       standing: (each) => learning.standing(each, facts),
       scanErrors: () => learning.experience(protocol).scanErrors,
     };
@@ -126,8 +139,11 @@ export function createPicture(
 
   function update(touched: Iterable<SubjectId>, time: Clock): void {
     const before = facts;
-    facts = factsAt(time);
     const changed = [...touched];
+    const isNewProtocol = changed.includes(HOUSE);
+    if (isNewProtocol) protocol = protocolNow();
+    asOf = time;
+    facts = factsAt(time);
     if (changed.some(isPlace)) walked = undefined;
     const ids = changed.filter(isKind('a-')) as AnimalId[];
     const hosts = ids.map((id) => placed.get(id)?.host);
@@ -136,7 +152,7 @@ export function createPicture(
     const isNewHour = Math.floor(before.nowMs / 3_600_000) !== Math.floor(time.ms / 3_600_000);
     const isNewNight = before.night !== facts.night; // Noon is not a whole hour of UTC everywhere.
     const isNewLesson = learning.hasChanged(ids, facts);
-    const isNew = isNewHour || isNewNight || isNewLesson;
+    const isNew = isNewHour || isNewNight || isNewProtocol || isNewLesson;
     for (const id of isNew ? animalIds() : withPartners(ids, hosts)) look(id);
   }
 
@@ -164,6 +180,10 @@ export function createPicture(
     get facts() {
       return facts;
     },
+    get clock() {
+      return asOf;
+    },
+    house,
     animal,
     tub,
     rack: (id) => get<Rack>(id),

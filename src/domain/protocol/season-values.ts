@@ -272,13 +272,4 @@ export const seasonValues = {
     why: 'The same from ovulation: urgent.',
     source: 'layLate',
   },
-  noMealAfterLayingDays: {
-    name: 'No meal after laying for',
-    value: 21,
-    unit: 'days',
-    from: 14,
-    to: 28,
-    why: 'A female that has not eaten so long after laying is not only resting. Brooding ones fast.',
-    source: 'recovery',
-  },
 } as const satisfies Record<string, ProtocolValue>;

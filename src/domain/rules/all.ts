@@ -1,14 +1,39 @@
 import type { Animal } from '../state/animal.ts';
+import { conflict } from './rule-conflict.ts';
+import { eggLook } from './rule-egg-look.ts';
 import { escaped } from './rule-escaped.ts';
 import { feedDue } from './rule-feed-due.ts';
 import { graveSign } from './rule-grave-sign.ts';
 import { maleOut } from './rule-male-out.ts';
 import { mealLeft } from './rule-meal-left.ts';
+import { layLate } from './rule-lay-late.ts';
+import { nestBox } from './rule-nest-box.ts';
+import { ovulationLook } from './rule-ovulation-look.ts';
+import { pairAgain } from './rule-pair-again.ts';
+import { pairFirst } from './rule-pair-first.ts';
+import { scanDue } from './rule-scan-due.ts';
+import { stopPairing } from './rule-stop-pairing.ts';
 import { weighDue } from './rule-weigh-due.ts';
 import type { RoomFacts, Rule, RuleId, Task } from './rule.ts';
 
 /** Every rule, in the order a tub's tasks are shown. A rule that is not listed here does not run. */
-export const rules: readonly Rule[] = [escaped, graveSign, maleOut, mealLeft, feedDue, weighDue];
+export const rules: readonly Rule[] = [
+  escaped,
+  graveSign,
+  layLate,
+  eggLook,
+  ovulationLook,
+  stopPairing,
+  maleOut,
+  nestBox,
+  mealLeft,
+  feedDue,
+  pairFirst,
+  pairAgain,
+  scanDue,
+  weighDue,
+  conflict,
+];
 
 export const ruleById = (id: RuleId): Rule | undefined => rules.find((rule) => rule.id === id);
 

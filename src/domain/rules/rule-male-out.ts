@@ -8,6 +8,8 @@ export const maleOut: Rule = {
   source: 'maleStay',
   check(animal, room) {
     if (!animal.visit) return undefined;
+    const hostNow = room.standing(room.hostOf(animal) ?? animal)?.now;
+    if (hostNow?.ovulation) return undefined; // S5 asks for the same, and sooner.
     const since = room.nightOf(animal.visit.since);
     const stayed = daysBetween(since, room.night);
     if (stayed < room.protocol.maleStayDays) return undefined;

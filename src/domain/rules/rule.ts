@@ -5,14 +5,46 @@ import type { StageFacts, Standing } from '../season/standing.ts';
 import type { SourceId } from '../sources.ts';
 import type { Animal } from '../state/animal.ts';
 
-export type RuleId = 'F1' | 'F2' | 'P1' | 'W1' | 'H1' | 'H2';
+export type RuleId =
+  | 'F1'
+  | 'F2'
+  | 'P1'
+  | 'W1'
+  | 'H1'
+  | 'H2'
+  | 'S1'
+  | 'S2'
+  | 'S3'
+  | 'S4'
+  | 'S5'
+  | 'S6'
+  | 'S7'
+  | 'S8'
+  | 'S9';
+
+export const acts = [
+  'settle',
+  'take-out',
+  'look-eggs',
+  'look-ovulation',
+  'feed',
+  'pair',
+  'scan',
+  'nest-box',
+  'weigh',
+  'call',
+  'check',
+  'look',
+] as const;
 
 /** What the keeper can do about it at the tub: the capture screen offers this first. */
-export type Act = 'feed' | 'settle' | 'take-out' | 'weigh' | 'look';
+export type Act = (typeof acts)[number];
 
 /** What a rule may look at besides the animal itself; `night` is tonight's room night. */
 export interface RoomFacts extends StageFacts {
   readonly nowMs: number;
+  /** The female a male is in with. */
+  readonly hostOf: (male: Animal) => Animal | undefined;
   /** Where an animal stands in its season. */
   readonly standing: (animal: Animal) => Standing | undefined;
   /** A name to use in a sentence. */

@@ -1,6 +1,7 @@
 import type { Day } from '../core/calendar.ts';
 import type { Picture } from '../picture/picture.ts';
-import type { Act } from '../rules/rule.ts';
+import { acts } from '../rules/rule.ts';
+import { actWords } from './act-words.ts';
 import { tonightView } from './tonight-view.ts';
 
 /** Tonight in two lines, for a notification on a locked screen and the number on the app's icon. */
@@ -12,22 +13,12 @@ export interface EveningView {
   readonly count: number;
   readonly alarms: number;
 }
-
-const actWords: Readonly<Record<Act, string>> = {
-  settle: 'left overnight',
-  'take-out': 'to take out',
-  feed: 'to feed',
-  weigh: 'to weigh',
-  look: 'to look at',
-};
-
 /**
  * What tonight asks, from the same list the screen shows. Strangers read locked screens: it holds
  * counts and what an alarm asks, and no rule's alarm may name a person.
  */
 export function eveningView(picture: Picture): EveningView {
   const { night, alarms, counts } = tonightView(picture);
-  const acts = Object.keys(actWords) as Act[];
   const chores = acts.reduce((sum, act) => sum + counts[act], 0);
   const alarmWords =
     alarms.length === 0 ? '' : alarms.length === 1 ? '1 alarm' : `${alarms.length} alarms`;

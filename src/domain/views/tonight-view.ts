@@ -3,7 +3,7 @@ import type { LabelCode } from '../core/code.ts';
 import type { AnimalId, RackId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 import { ruleById } from '../rules/all.ts';
-import type { Act, RuleId, Task } from '../rules/rule.ts';
+import { acts, type Act, type RuleId, type Task } from '../rules/rule.ts';
 import { sources } from '../sources.ts';
 import type { Animal } from '../state/animal.ts';
 
@@ -44,7 +44,7 @@ export interface TonightView {
   readonly stops: readonly Stop[];
   /** Stops with nothing but blocked chores: not to be done tonight, and why. */
   readonly waiting: readonly Stop[];
-  readonly counts: Readonly<Partial<Record<Act, number>>>;
+  readonly counts: Readonly<Record<Act, number>>;
   readonly animals: number;
 }
 
@@ -75,14 +75,14 @@ export function tonightView(picture: Picture): TonightView {
     .slice(0, MOST_ALARMS)
     .map(choreOf);
 
-  const counts: Partial<Record<Act, number>> = {};
+  const counts = Object.fromEntries(acts.map((act) => [act, 0])) as Record<Act, number>;
   const stops: Stop[] = [];
   const waiting: Stop[] = [];
   for (const animal of inWalkingOrder(animals, picture)) {
     const chores = picture.tasks(animal.id).filter(({ alarm }) => !alarm);
     if (chores.length === 0) continue;
     const open = chores.filter(({ blocked }) => blocked === undefined);
-    for (const { act } of open) counts[act] = (counts[act] ?? 0) + 1;
+    for (const { act } of open) counts[act] += 1;
     const stop = stopOf(animal, chores, picture);
     if (open.length > 0) stops.push(stop);
     else waiting.push(stop);

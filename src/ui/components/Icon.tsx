@@ -38,6 +38,10 @@ const drawings = {
   add: 'M12 4v16M4 12h16',
   light: 'M12 3v3M5 6l2 2M19 6l-2 2M7 13a5 5 0 1 1 10 0c0 2-2 3-2 5H9c0-2-2-3-2-5ZM9 21h6',
   alarm: 'M12 3L2 20h20ZM12 10v4M12 17h.01',
+  // Three in a nest, a box with a hole, a lamp held over a tub.
+  eggs: 'M8 9c2 0 4 3 4 6s-2 4-4 4-4-1-4-4 2-6 4-6ZM16 9c2 0 4 3 4 6s-2 4-4 4-4-1-4-4 2-6 4-6ZM12 4c1 0 2 1 3 3M12 4c-1 0-2 1-3 3',
+  nest: 'M3 10l9-5 9 5v10H3ZM12 15m-3 0a3 3 0 1 0 6 0a3 3 0 1 0-6 0',
+  look: 'M3 17h18M5 17v-5h14v5M12 12V8M9 3l3 5 3-5',
   quarantine: 'M4 4h16v16H4ZM4 10l6-6M4 18L18 4M8 20L20 8M16 20l4-4',
 } as const;
 

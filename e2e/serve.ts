@@ -15,8 +15,9 @@ const TYPES: Readonly<Record<string, string>> = {
   '.webmanifest': 'application/manifest+json',
 };
 
-/** The build that `npm run build` makes. */
-export const builtApp: string = fileURLToPath(new URL('../dist', import.meta.url));
+/** The build that `npm run build` makes; `BUILT_APP` names another. */
+export const builtApp: string =
+  process.env['BUILT_APP'] ?? fileURLToPath(new URL('../dist', import.meta.url));
 
 export interface ServeOptions {
   readonly folder?: string;

@@ -6,7 +6,7 @@ import { simulate } from '../../demo-data/simulate.ts';
 import { momentOf, roomNight } from '../../src/domain/core/calendar.ts';
 import { browserArgs, findBrowser } from '../browser.ts';
 import { atMost, print, type Tell } from './figure.ts';
-import { serveApp } from './large-room.ts';
+import { serve } from '../serve.ts';
 
 // What a phone must fetch before something can be written down at a tub. Counted is what the browser
 // really asked for on a first visit, not what a build report says: every script of the page and of
@@ -54,7 +54,7 @@ function labelOfDemo(): string {
 
 /** A few seconds. */
 export async function bundleFigures(tell: Tell): Promise<void> {
-  const served = await serveApp();
+  const served = await serve();
   const browser = await chromium.launch({ executablePath: findBrowser(), args: [...browserArgs] });
   try {
     // Without a service worker, whose own fetches and cache would blur what the page asks for.

@@ -6,7 +6,7 @@ import { simulateLarge } from '../../demo-data/large.ts';
 import { momentOf, roomNight } from '../../src/domain/core/calendar.ts';
 import { writeBackup } from '../../src/store/backup-file.ts';
 import { startRealBrowser, type RealBrowser } from '../real-browser.ts';
-import { builtApp, serve, type Served } from '../serve.ts';
+import { serve, type Served } from '../serve.ts';
 
 export const EVENTS = 100_000;
 export const ANIMALS = 300;
@@ -23,14 +23,10 @@ export interface LargeRoom {
   close(): Promise<void>;
 }
 
-/** `BUILT_APP` names another build than `dist`. */
-export const serveApp = (): Promise<Served> =>
-  serve({ folder: process.env['BUILT_APP'] ?? builtApp });
-
 /** Takes the records in through the app's own screen, as a keeper with a new phone does. */
 export async function furnishLargeRoom(): Promise<LargeRoom> {
   const folder = await mkdtemp(join(tmpdir(), 'nightdrop-bench-'));
-  const served = await serveApp();
+  const served = await serve();
   const profile = join(folder, 'profile');
   const start = async () => {
     const browser = await startRealBrowser(profile);

@@ -1,4 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
+import { clockFrom } from './clock-from.ts';
 import { backUp, beginWithThree, walkTo, walkToSnake, written } from './keeper.ts';
 import { serve, type Served } from './serve.ts';
 
@@ -6,20 +7,6 @@ import { serve, type Served } from './serve.ts';
 // 25 October 2026. Source: Directive 2000/84/EC, last Sunday of March and October, 01:00 UTC.
 
 test.use({ timezoneId: 'Europe/Berlin', serviceWorkers: 'block' });
-
-/** Put before the desk's script and the page's alike: the clock they both read starts elsewhere. */
-const clockFrom = (iso: string): string => `{
-  const RealDate = Date;
-  const aheadMs = ${Date.parse(iso)} - RealDate.now();
-  globalThis.Date = class extends RealDate {
-    constructor(...given) {
-      super(...(given.length === 0 ? [RealDate.now() + aheadMs] : given));
-    }
-    static now() {
-      return RealDate.now() + aheadMs;
-    }
-  };
-}`;
 
 let now: string;
 let served: Served;

@@ -13,7 +13,7 @@ self.addEventListener('periodicsync', (event) => {
   const { tag } = event as PeriodicSyncEvent;
   if (tag !== EVENING_TAG) return;
   (event as PeriodicSyncEvent).waitUntil(
-    import('./evening.ts').then(({ tellThisEvening }) => tellThisEvening()),
+    import('./evening/tell-this-evening.ts').then(({ tellThisEvening }) => tellThisEvening()),
   );
 });
 
@@ -26,10 +26,6 @@ self.addEventListener('notificationclick', (event) => {
 async function openTonight(): Promise<void> {
   const url = `${self.registration.scope}#/tonight`;
   const [open] = await self.clients.matchAll({ type: 'window' });
-  if (!open) {
-    await self.clients.openWindow(url);
-    return;
-  }
-  const shown = await open.focus();
-  await shown.navigate(url);
+  if (open) await (await open.navigate(url))?.focus();
+  else await self.clients.openWindow(url);
 }

@@ -1,10 +1,10 @@
-import { momentOf, type Clock } from '../domain/core/calendar.ts';
-import { eveningView, type EveningView } from '../domain/views/evening-view.ts';
-import { createIdbLog } from '../store/idb-log.ts';
-import { createPictureShelf } from '../store/picture-shelf.ts';
-import { createToldNote } from '../store/told-note.ts';
+import { momentOf, type Clock } from '../../domain/core/calendar.ts';
+import { eveningView, type EveningView } from '../../domain/views/evening-view.ts';
+import { createIdbLog } from '../../store/idb-log.ts';
+import { createPictureShelf } from '../../store/picture-shelf.ts';
+import { createToldNote } from '../../store/told-note.ts';
 import { readPicture } from './read-picture.ts';
-import { EVENING_TAG } from './tag.ts';
+import { EVENING_TAG } from '../tag.ts';
 import { toldOf, whatToTell } from './what-to-tell.ts';
 
 declare const self: ServiceWorkerGlobalScope;

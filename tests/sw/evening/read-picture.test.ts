@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { readPicture } from '../../src/sw/read-picture.ts';
-import { eveningView } from '../../src/domain/views/evening-view.ts';
-import { createMemoryLog } from '../../src/store/memory-log.ts';
-import { clockAt, TONIGHT } from '../make.ts';
-import { aDevice, openTab, settleIn } from '../worker/make-world.ts';
+import { readPicture } from '../../../src/sw/evening/read-picture.ts';
+import { eveningView } from '../../../src/domain/views/evening-view.ts';
+import { createMemoryLog } from '../../../src/store/memory-log.ts';
+import { clockAt, TONIGHT } from '../../make.ts';
+import { aDevice, openTab, settleIn } from '../../worker/make-world.ts';
 
 // The page's own collection is the oracle: asleep or awake, the same records give the same evening.
 

@@ -1,9 +1,9 @@
-import type { Clock } from '../domain/core/calendar.ts';
-import { readStored } from '../domain/events/read-event.ts';
-import { createPicture, type Picture } from '../domain/picture/picture.ts';
-import type { EventLog } from '../domain/ports.ts';
-import { createLedger } from '../domain/state/ledger.ts';
-import type { PictureShelf } from '../store/picture-shelf.ts';
+import type { Clock } from '../../domain/core/calendar.ts';
+import { readStored } from '../../domain/events/read-event.ts';
+import { createPicture, type Picture } from '../../domain/picture/picture.ts';
+import type { EventLog } from '../../domain/ports.ts';
+import { createLedger } from '../../domain/state/ledger.ts';
+import type { PictureShelf } from '../../store/picture-shelf.ts';
 
 /**
  * The collection as it stands, for one look: nothing is written, nothing is followed.

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { day } from '../make.ts';
-import { toldOf, whatToTell, type Wake } from '../../src/sw/what-to-tell.ts';
+import { day } from '../../make.ts';
+import { toldOf, whatToTell, type Wake } from '../../../src/sw/evening/what-to-tell.ts';
 
 const evening: Wake['evening'] = {
   night: day('2026-11-24'),

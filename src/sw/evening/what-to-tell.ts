@@ -1,5 +1,5 @@
-import type { EveningView } from '../domain/views/evening-view.ts';
-import type { Told } from '../store/told-note.ts';
+import type { EveningView } from '../../domain/views/evening-view.ts';
+import type { Told } from '../../store/told-note.ts';
 
 /** `hush` takes back what was said, `leave` lets it stand or stays silent. */
 export type Say = 'tell' | 'tell quietly' | 'leave' | 'hush';

@@ -2,6 +2,8 @@ import type { SourceId } from '../sources.ts';
 
 /** One number the rules and forecasts work with, and everything a keeper needs to judge it. */
 export interface ProtocolValue {
+  /** As it stands before the number: "A male stays". */
+  readonly name: string;
   readonly value: number;
   readonly unit:
     | 'days'
@@ -11,6 +13,8 @@ export interface ProtocolValue {
     | 'mm'
     | '°C'
     | 'cycles'
+    | 'scans'
+    | 'month'
     | 'months'
     | 'share'
     | 'share of body mass';

@@ -15,7 +15,8 @@ export const calendarEntries = (picture: Picture): readonly CalendarEntry[] =>
     .living()
     .flatMap((animal) => [takingOut(animal, picture.facts), quarantineEnd(animal, picture.facts)])
     .filter((entry) => entry !== undefined)
-    .filter(({ lastDay }) => lastDay >= picture.facts.night);
+    .filter(({ lastDay }) => lastDay >= picture.facts.night)
+    .toSorted((a, b) => (a.firstDay < b.firstDay ? -1 : Number(a.firstDay > b.firstDay)));
 
 function takingOut(
   { id, name, visit }: Animal,

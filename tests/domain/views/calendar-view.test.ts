@@ -61,6 +61,16 @@ test('a quarantine ends on its day', () => {
   expect(calendarEntries(aPicture([...arrivals, openEnded]))).toEqual([]);
 });
 
+test('what comes first stands first', () => {
+  const start = (animal: typeof sorrel, until: string) =>
+    anEvent('quarantine-started', { animal, until: day(until), at: nightsAgo(3) });
+  const picture = aPicture([...arrivals, start(sorrel, '2027-02-20'), start(flint, '2026-12-24')]);
+  expect(calendarEntries(picture).map(({ firstDay }) => firstDay)).toEqual([
+    '2026-12-24',
+    '2027-02-20',
+  ]);
+});
+
 test('a snake that has left is in no calendar', () => {
   const until = day('2027-02-20');
   const start = anEvent('quarantine-started', { animal: sorrel, until, at: nightsAgo(3) });

@@ -4,51 +4,108 @@ import { closeInGoodOrder, type LargeRoom } from './large-room.ts';
 import { slowDown, type Slowed } from './slow-down.ts';
 
 /** What is done to a browser before the app is opened in it. */
-interface Start {
-  /** Without the saved picture the whole log is read first. */
-  readonly withoutPicture?: boolean;
+export interface Start {
+  /**
+   * What is lost before: the list last seen, as on each evening's first start, or also the saved
+   * picture, without which the whole log is read first.
+   */
+  readonly forget?: 'last seen' | 'last seen and picture';
   /** What shall run how many times slower. */
   readonly slower?: { readonly whom: Slowed; readonly times: number };
   readonly runs: number;
 }
 
-/** Told by the page itself, in milliseconds since its navigation began. */
+/** What a start showed and when, in milliseconds since its navigation began. */
+export interface StartTimes {
+  /** Until the first lines of tonight's list are painted, whether last seen or the desk's own. */
+  readonly readable: number;
+  /** Until the desk's own list is painted. */
+  readonly fresh: number;
+}
+
+/** As the page tells it: with the lines that stood there, to be held against each other. */
+interface Told {
+  readonly readableMs: number;
+  readonly freshMs: number;
+  readonly readableLines: readonly string[];
+  readonly freshLines: readonly string[];
+}
+
 declare global {
   interface Window {
-    listReadable?: number;
+    /** Called once, when both lists have been painted. Put in by the driver. */
+    tellStart?: (told: string) => void;
   }
 }
 
-/** Notes when the first line of tonight's list stands in the page and has been painted. */
+/**
+ * The page watches itself and speaks when all is over: whatever a driver runs in a page meanwhile
+ * would be measured too, and four times slower.
+ */
 const watchForList = (page: Page): Promise<unknown> =>
   page.addInitScript(() => {
-    const look = () => {
-      if (window.listReadable !== undefined || !document.querySelector('.stop')) return;
+    const lines = () =>
+      [...document.querySelectorAll('.stop-link')].map((each) => each.textContent ?? '');
+    /** A message sent from within a frame is heard once that frame has been laid out and painted. */
+    const painted = (then: () => void) =>
       requestAnimationFrame(() => {
-        window.listReadable ??= performance.now();
+        const { port1, port2 } = new MessageChannel();
+        port1.addEventListener('message', then);
+        port1.start();
+        port2.postMessage(null);
+      });
+    let readable: { ms: number; lines: string[] } | undefined;
+    let isReading = false;
+    const look = () => {
+      if (!document.querySelector('.stop')) return;
+      const isLastSeen = document.querySelector('.page-head')?.textContent?.includes('last seen');
+      if (!isReading) {
+        isReading = true;
+        const shown = lines();
+        painted(() => {
+          readable = { ms: performance.now(), lines: shown };
+          look();
+        });
+      }
+      if (isLastSeen === true || !readable) return;
+      watching.disconnect();
+      const { ms, lines: readableLines } = readable;
+      painted(() => {
+        const freshMs = performance.now();
+        const told = { readableMs: ms, freshMs, readableLines, freshLines: lines() };
+        window.tellStart?.(JSON.stringify(told));
       });
     };
-    new MutationObserver(look).observe(document, { childList: true, subtree: true });
+    const watching = new MutationObserver(look);
+    watching.observe(document, { childList: true, subtree: true, characterData: true });
   });
 
-/** Milliseconds from opening the app to a readable list, each in a browser process of its own. */
-export async function timeStarts(room: LargeRoom, start: Start): Promise<readonly number[]> {
-  const times: number[] = [];
+/** Errors: throws when what was readable first was not the beginning of the desk's own list. */
+function asTimes({ readableMs, freshMs, readableLines, freshLines }: Told): StartTimes {
+  const isTonights = readableLines.every((line, i) => line === freshLines[i]);
+  if (!isTonights || readableLines.length === 0) {
+    throw new Error(`Not tonight's list: ${readableLines.join(' | ')}`);
+  }
+  // Where the desk was as quick as what was last seen, there was one list.
+  return { readable: readableMs, fresh: Math.max(readableMs, freshMs) };
+}
+
+/** Milliseconds from opening the app to its lists, each in a browser process of its own. */
+export async function timeStarts(room: LargeRoom, start: Start): Promise<readonly StartTimes[]> {
+  const times: StartTimes[] = [];
   for (let run = 0; run < start.runs; run += 1) {
     const browser = await room.start();
     const { page } = browser;
     try {
-      if (start.withoutPicture) await forgetPicture(page, room);
+      if (start.forget) await forget(page, room, start.forget);
+      const told = await hearStart(page);
       await watchForList(page);
       const { whom = 'page', times: factor = 1 } = start.slower ?? {};
       const release = await slowDown(page, room.profile, whom, factor);
       // A phone's browser has settled long before a thumb opens the app.
       await page.waitForTimeout(1_500);
       await page.goto(`${room.url}#/tonight`, { waitUntil: 'commit' });
-      const ready = await page.waitForFunction(() => window.listReadable, null, {
-        timeout: 60_000,
-      });
-      times.push(Number(await ready.jsonValue()));
+      times.push(asTimes(await told()));
       await release();
     } finally {
       await browser.kill();
@@ -57,23 +114,45 @@ export async function timeStarts(room: LargeRoom, start: Start): Promise<readonl
   return times;
 }
 
-export const medianMs = (times: readonly number[]): number => rounded(median(times));
+/** What the page will tell, through a channel that runs nothing in it. */
+async function hearStart(page: Page): Promise<() => Promise<Told>> {
+  const session = await page.context().newCDPSession(page);
+  await session.send('Runtime.enable');
+  await session.send('Runtime.addBinding', { name: 'tellStart' });
+  const heard = new Promise<Told>((resolve, reject) => {
+    const patience = setTimeout(() => reject(new Error('No list after a minute.')), 60_000);
+    session.on('Runtime.bindingCalled', ({ name, payload }) => {
+      if (name !== 'tellStart') return;
+      clearTimeout(patience);
+      resolve(JSON.parse(payload) as Told);
+    });
+  });
+  return () => heard;
+}
+
+export const medianMs = (times: readonly StartTimes[], what: keyof StartTimes): number =>
+  rounded(median(times.map((each) => each[what])));
 
 /** A page of the same origin that runs nothing of the app. */
 const quietPage = (room: LargeRoom): string => `${room.url}icon.svg`;
 
-async function forgetPicture(page: Page, room: LargeRoom): Promise<void> {
+async function forget(
+  page: Page,
+  room: LargeRoom,
+  what: NonNullable<Start['forget']>,
+): Promise<void> {
   await page.goto(quietPage(room));
-  await page.evaluate(
-    () =>
-      new Promise<void>((resolve, reject) => {
-        const request = indexedDB.deleteDatabase('nightdrop-picture');
-        request.addEventListener('success', () => resolve());
-        request.addEventListener('error', () => reject(new Error('The picture was not deleted.')));
-      }),
-  );
+  await page.evaluate(() => localStorage.removeItem('nightdrop.last-seen'));
+  if (what === 'last seen and picture') await page.evaluate(deletePicture);
   await page.goto('about:blank');
 }
+
+const deletePicture = (): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const request = indexedDB.deleteDatabase('nightdrop-picture');
+    request.addEventListener('success', () => resolve());
+    request.addEventListener('error', () => reject(new Error('The picture was not deleted.')));
+  });
 
 /** How many records are in the saved picture; 0 where there is none. */
 const positionOfPicture = (page: Page): Promise<number> =>

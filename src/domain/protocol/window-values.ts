@@ -18,7 +18,14 @@ function linkValues<Name extends string>(
   words: string,
   { early, likely, late, never: [before, after] }: Days,
 ): LinkValues<Name> {
-  const days = (value: number, from: number, to: number, why: string): ProtocolValue => ({
+  const days = (
+    part: string,
+    value: number,
+    from: number,
+    to: number,
+    why: string,
+  ): ProtocolValue => ({
+    name: `${words}, ${part}`,
     value,
     unit: 'days',
     from,
@@ -27,11 +34,29 @@ function linkValues<Name extends string>(
     source: 'seasonLinks',
   });
   return {
-    [`${name}EarlyDays`]: days(early, before, likely, 'one in ten takes no longer than this'),
-    [`${name}LikelyDays`]: days(likely, early, late, 'the most usual length'),
-    [`${name}LateDays`]: days(late, likely, after, 'one in ten takes at least this long'),
-    [`${name}NeverBeforeDays`]: days(before, 0, early, 'shorter than this, a date must be wrong'),
-    [`${name}NeverAfterDays`]: days(after, late, 2 * after, 'longer than this, a date must be wrong'),
+    [`${name}EarlyDays`]: days(
+      'early',
+      early,
+      before,
+      likely,
+      'one in ten takes no longer than this',
+    ),
+    [`${name}LikelyDays`]: days('likely', likely, early, late, 'the most usual length'),
+    [`${name}LateDays`]: days('late', late, likely, after, 'one in ten takes at least this long'),
+    [`${name}NeverBeforeDays`]: days(
+      'never before',
+      before,
+      0,
+      early,
+      'shorter than this, a date must be wrong',
+    ),
+    [`${name}NeverAfterDays`]: days(
+      'never after',
+      after,
+      late,
+      2 * after,
+      'longer than this, a date must be wrong',
+    ),
     // A computed key is only a string to the compiler.
   } as LinkValues<Name>;
 }
@@ -94,6 +119,7 @@ export const windowValues = {
     never: [0, 150],
   }),
   windowKeeperShare: {
+    name: 'Spread from room to room',
     value: 0.5,
     unit: 'share',
     from: 0.2,
@@ -102,7 +128,8 @@ export const windowValues = {
     source: 'windowLearning',
   },
   windowFemaleShare: {
-    value: 0.5,
+    name: 'Spread from female to female',
+    value: 0.25,
     unit: 'share',
     from: 0,
     to: 0.8,
@@ -110,6 +137,7 @@ export const windowValues = {
     source: 'windowLearning',
   },
   windowSpreadCycles: {
+    name: 'Weight of the usual spread',
     value: 8,
     unit: 'cycles',
     from: 2,

@@ -1,10 +1,11 @@
 import type { AnimalId } from '../core/ids.ts';
 import { tCdf } from '../core/student-t.ts';
 import type { Protocol } from '../protocol/values.ts';
+import { seenBetween, type Candidates } from './between-looks.ts';
 import type { LagChances } from './day-chances.ts';
 import { spreadOf, type LinkName, type Spread } from './link.ts';
 import type { OwnInterval } from './own-interval.ts';
-import { predictNext, type Predicted, type Prior, type Seen } from './posterior.ts';
+import { learn, predictNext, type Learnt, type Predicted, type Prior } from './posterior.ts';
 import { usualLength } from './usual-length.ts';
 
 /** How long a link takes next time, and how many own cycles that rests on. */
@@ -20,9 +21,9 @@ export interface Lag {
  *
  * Without any it is the protocol's spread, which is two things: rooms differ, and so do the cycles
  * of one room, and the females in it. With each cycle of one's own the first part shrinks and the
- * window moves. A length known only to lie between two looks is spread evenly over its days: it
- * counts with the mean of their logarithms, and for less, by their variance. Lengths beyond what
- * the protocol holds possible are not counted; what is left of a range that reaches beyond is.
+ * window moves. A length known only to lie between two looks is spread over its days, by what the
+ * other cycles say of them, and counts for less the less it adds. Lengths beyond what the protocol
+ * holds possible are not counted; what is left of a range that reaches beyond is.
  *
  * Unit: days. The same arrays give the same answer object.
  */
@@ -32,45 +33,56 @@ export function lagChances(
   own: readonly OwnInterval[],
   female?: AnimalId,
 ): Lag {
-  const learnt = learnFrom(protocol, own);
-  const isHers = own.some((each) => each.female === female);
+  const belief = beliefIn(link, protocol, own);
   // One who has no cycle yet is any of the keeper's.
-  const key = isHers ? `${link} ${female}` : link;
-  const known = learnt.get(key);
+  const key = female !== undefined && belief.learnt.groups.has(female) ? female : ANY;
+  const known = belief.lags.get(key);
   if (known) return known;
-  const lag = reckon(link, protocol, own, female);
-  learnt.set(key, lag);
+  const lag = {
+    chances: onDays(predictNext(belief.learnt, key), belief.aheadDays, belief.spread),
+    ownCycles: belief.counted.length,
+    herCycles: belief.counted.filter((each) => each.female === key).length,
+  };
+  belief.lags.set(key, lag);
   return lag;
 }
+const ANY = '';
 
-/** Answers are kept as long as what they were made from. */
-const kept = new WeakMap<Protocol, WeakMap<readonly OwnInterval[], Map<string, Lag>>>();
-
-function learnFrom(protocol: Protocol, own: readonly OwnInterval[]): Map<string, Lag> {
-  const ofProtocol = kept.get(protocol) ?? new WeakMap<readonly OwnInterval[], Map<string, Lag>>();
-  kept.set(protocol, ofProtocol);
-  const learnt = ofProtocol.get(own) ?? new Map<string, Lag>();
-  ofProtocol.set(own, learnt);
-  return learnt;
+/** What is believed of one link, and the answers given so far. */
+interface Belief {
+  readonly spread: Spread;
+  readonly aheadDays: number;
+  readonly counted: readonly OwnInterval[];
+  readonly learnt: Learnt;
+  readonly lags: Map<string, Lag>;
 }
 
-function reckon(
-  link: LinkName,
-  protocol: Protocol,
-  own: readonly OwnInterval[],
-  female: AnimalId | undefined,
-): Lag {
+/** Beliefs are kept as long as the protocol and the intervals they rest on. */
+const kept = new WeakMap<Protocol, WeakMap<readonly OwnInterval[], Map<LinkName, Belief>>>();
+
+function beliefIn(link: LinkName, protocol: Protocol, own: readonly OwnInterval[]): Belief {
+  const ofProtocol = kept.get(protocol) ?? new WeakMap<object, Map<LinkName, Belief>>();
+  kept.set(protocol, ofProtocol);
+  const ofOwn = ofProtocol.get(own) ?? new Map<LinkName, Belief>();
+  ofProtocol.set(own, ofOwn);
+  const belief = ofOwn.get(link) ?? believe(link, protocol, own);
+  ofOwn.set(link, belief);
+  return belief;
+}
+
+function believe(link: LinkName, protocol: Protocol, own: readonly OwnInterval[]): Belief {
   const spread = spreadOf(link, protocol);
-  const degrees = protocol.windowSpreadCycles;
-  const usual = usualLength(spread, degrees);
+  const { aheadDays, location, scale } = usualLength(spread, protocol.windowSpreadCycles);
   const counted = own.flatMap((each) => withinReason(each, spread));
-  const seen = counted.map((each) => spreadOut(each, usual.aheadDays));
-  const prior = splitUp(usual.location, usual.scale, protocol);
-  return {
-    chances: onDays(predictNext(prior, seen, female), usual.aheadDays, spread),
-    ownCycles: counted.length,
-    herCycles: counted.filter((each) => each.female === female).length,
-  };
+  const prior = splitUp(location, scale, protocol);
+  const learnt = learn(
+    prior,
+    seenBetween(
+      prior,
+      counted.map((each) => candidates(each, aheadDays)),
+    ),
+  );
+  return { spread, aheadDays, counted, learnt, lags: new Map() };
 }
 
 /**
@@ -98,18 +110,20 @@ function withinReason(interval: OwnInterval, spread: Spread): readonly OwnInterv
   return earliestDays <= latestDays ? [{ ...interval, earliestDays, latestDays }] : [];
 }
 
-function spreadOut({ female, earliestDays, latestDays }: OwnInterval, aheadDays: number): Seen {
+function candidates({ female, earliestDays, latestDays }: OwnInterval, ahead: number): Candidates {
   const logs = Array.from({ length: latestDays - earliestDays + 1 }, (_, more) =>
     // What happened on the same day took half of it.
-    Math.log(Math.max(earliestDays + more, 0.5) + aheadDays),
+    Math.log(Math.max(earliestDays + more, 0.5) + ahead),
   );
-  const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
-  const blur = logs.reduce((sum, log) => sum + (log - mean) ** 2, 0) / logs.length;
-  return { group: female, mean, blur };
+  return { group: female, logs };
 }
 
 /** Each day takes what lies within half a day of it; nothing lies outside the limits. */
-function onDays({ location, scale, degrees }: Predicted, ahead: number, spread: Spread): LagChances {
+function onDays(
+  { location, scale, degrees }: Predicted,
+  ahead: number,
+  spread: Spread,
+): LagChances {
   const upTo = (days: number): number =>
     days + ahead <= 0 ? 0 : tCdf((Math.log(days + ahead) - location) / scale, degrees);
   const { neverBefore, neverAfter } = spread;

@@ -40,13 +40,18 @@ export function between(first: Day, last: Day): DayChances {
 
 /** When the next event falls: each day the first may have fallen on, and each lag after it. */
 export function convolve(start: DayChances, lag: LagChances): DayChances {
-  const sums = new Float64Array(start.chances.length + lag.chances.length - 1);
-  for (const [day, chance] of start.chances.entries()) {
-    for (const [days, share] of lag.chances.entries()) {
-      sums[day + days] = (sums[day + days] ?? 0) + chance * share;
+  const chances: number[] = [];
+  const days = start.chances.length + lag.chances.length - 1;
+  for (let day = 0; day < days; day += 1) {
+    const first = Math.max(0, day - lag.chances.length + 1);
+    const last = Math.min(day, start.chances.length - 1);
+    let sum = 0;
+    for (let n = first; n <= last; n += 1) {
+      sum += (start.chances[n] ?? 0) * (lag.chances[day - n] ?? 0);
     }
+    chances.push(sum);
   }
-  return { from: addDays(start.from, lag.fromDays), chances: [...sums] };
+  return { from: addDays(start.from, lag.fromDays), chances };
 }
 
 /**
@@ -58,9 +63,8 @@ export function notBefore(day: Day, chances: DayChances): DayChances | undefined
   const gone = daysBetween(chances.from, day);
   if (gone <= 0) return chances;
   const left = chances.chances.slice(gone);
-  const sum = left.reduce((a, b) => a + b, 0);
-  if (!(sum > 0)) return undefined;
-  return { from: day, chances: left.map((chance) => chance / sum) };
+  const share = sum(left);
+  return share > 0 ? { from: day, chances: left.map((chance) => chance / share) } : undefined;
 }
 
 /**
@@ -70,12 +74,10 @@ export function notBefore(day: Day, chances: DayChances): DayChances | undefined
  */
 export function window({ from, chances }: DayChances): Window {
   const likely = likeliest(chances);
-  const first = firstReaching(TAIL, chances);
-  const last = chances.length - 1 - firstReaching(TAIL, chances.toReversed());
   return {
-    from: addDays(from, Math.min(first, likely)),
+    from: addDays(from, Math.min(likely, firstReaching(TAIL, chances))),
     likely: addDays(from, likely),
-    to: addDays(from, Math.max(last, likely)),
+    to: addDays(from, Math.max(likely, lastReaching(TAIL, chances))),
   };
 }
 
@@ -92,9 +94,16 @@ function firstReaching(share: number, chances: readonly number[]): number {
   return chances.findIndex((chance) => (reached += chance) >= share - EXACT);
 }
 
-/** The middle one of those that nothing beats. */
+function lastReaching(share: number, chances: readonly number[]): number {
+  let reached = 0;
+  return chances.findLastIndex((chance) => (reached += chance) >= share - EXACT);
+}
+
+/** The first day that nothing beats, or the middle of several in a row. */
 function likeliest(chances: readonly number[]): number {
   const most = Math.max(...chances) * (1 - EXACT);
-  const best = [...chances.keys()].filter((day) => (chances[day] ?? 0) >= most);
-  return best[(best.length - 1) >> 1] ?? 0;
+  const first = chances.findIndex((chance) => chance >= most);
+  let last = first;
+  while ((chances[last + 1] ?? 0) >= most) last += 1;
+  return Math.floor((first + last) / 2);
 }

@@ -28,49 +28,65 @@ export interface Predicted {
   readonly degrees: number;
 }
 
+/** What the values seen say of the keeper, and of each group. */
+export interface Learnt {
+  readonly prior: Prior;
+  readonly groups: ReadonlyMap<string, Group>;
+  readonly keeper: Known;
+  readonly variance: number;
+  readonly degrees: number;
+}
+
 interface Group {
-  readonly group: string;
   readonly worth: number;
   readonly mean: number;
   readonly squares: number;
 }
 
 /**
- * The next value of a group of the keeper, or of a new group.
- *
- * Normal–inverse-gamma with the three variances in fixed proportion: given one scale, means of
+ * Normal–inverse-gamma with the three variances in fixed proportion: given one scale, the means of
  * groups and of the keeper are normal and drawn together by their precisions; the squares left over
  * update the scale. Without groups and blur it is the textbook's
- * (Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution, section 3).
+ * (Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution).
  *
- * A blurred value counts as `variance / (variance + blur)` of a value, in the means as in the
- * degrees. That is exact in the means as long as the variance is what it was taken to be.
- * The degrees are rounded to a whole number.
+ * A blurred value counts as w = variance / (variance + blur) of a value, in the means as in the
+ * degrees. Its square is the one expected of the value behind it, w·blur + w²·(distance)², and
+ * counts w times. All this is exact as long as the variance is what it was taken to be.
  */
-export function predictNext(prior: Prior, seen: readonly Seen[], group?: string): Predicted {
+export function learn(prior: Prior, seen: readonly Seen[]): Learnt {
   const groups = byGroup(prior, seen);
-  const all = pooled(prior, groups);
+  let keeper: Known = { mean: prior.mean, precision: 1 / prior.keepers };
+  for (const each of groups.values()) keeper = combine(keeper, saysOfKeeper(prior, each));
 
-  const worth = groups.reduce((sum, each) => sum + each.worth, 0);
-  const squares = groups.reduce(
-    (sum, each) => sum + each.squares + precision(prior, each) * (each.mean - all.mean) ** 2,
-    (all.mean - prior.mean) ** 2 / prior.keepers,
-  );
+  let squares = (keeper.mean - prior.mean) ** 2 / prior.keepers;
+  for (const each of groups.values()) {
+    const { precision } = saysOfKeeper(prior, each);
+    squares += each.squares + precision * (each.mean - keeper.mean) ** 2;
+  }
+  let [worth, cubes, inside] = [0, 0, 0];
+  for (const { blur } of seen) {
+    const each = worthOf(prior, blur);
+    worth += each;
+    cubes += each ** 3;
+    inside += each * each * blur;
+  }
   const degrees = prior.degrees + worth;
-  const share = seen.length === 0 ? 0 : worth / seen.length;
-  const variance = (prior.degrees * prior.variance + share * squares) / degrees;
+  const share = worth === 0 ? 0 : cubes / worth;
+  const variance = (prior.degrees * prior.variance + share * squares + inside) / degrees;
+  return { prior, groups, keeper, variance, degrees };
+}
 
-  const own = groups.find((each) => each.group === group);
-  // Her own values are not in what she shrinks towards.
-  const others = own ? pooled(prior, groups.filter((each) => each !== own)) : all;
-  const hers = combine(
-    { mean: others.mean, precision: 1 / (1 / others.precision + prior.groups) },
-    { mean: own?.mean ?? 0, precision: own?.worth ?? 0 },
-  );
+/** The next value of one group, or of one not seen yet. Degrees are rounded to a whole number. */
+export function predictNext({ prior, groups, ...learnt }: Learnt, group?: string): Predicted {
+  const own = group === undefined ? undefined : groups.get(group);
+  // What a group shrinks towards is what the others say.
+  const others = own ? without(learnt.keeper, saysOfKeeper(prior, own)) : learnt.keeper;
+  const usual = { mean: others.mean, precision: 1 / (1 / others.precision + prior.groups) };
+  const mean = own ? combine(usual, { mean: own.mean, precision: own.worth }) : usual;
   return {
-    location: hers.mean,
-    scale: Math.sqrt(variance * (1 / hers.precision + 1)),
-    degrees: Math.round(degrees),
+    location: mean.mean,
+    scale: Math.sqrt(learnt.variance * (1 / mean.precision + 1)),
+    degrees: Math.round(learnt.degrees),
   };
 }
 
@@ -88,23 +104,28 @@ const combine = (one: Known, other: Known): Known => {
   };
 };
 
-const pooled = (prior: Prior, groups: readonly Group[]): Known =>
-  groups.reduce<Known>(
-    (known, each) => combine(known, { mean: each.mean, precision: precision(prior, each) }),
-    { mean: prior.mean, precision: 1 / prior.keepers },
-  );
+const without = (all: Known, one: Known): Known =>
+  combine(all, { mean: one.mean, precision: -one.precision });
 
-/** How much a group says of the keeper's mean: a little, however many values it has. */
-const precision = (prior: Prior, { worth }: Group): number => 1 / (prior.groups + 1 / worth);
+/** A group says a little of the keeper's mean, however many values it has. */
+const saysOfKeeper = (prior: Prior, { mean, worth }: Group): Known => ({
+  mean,
+  precision: 1 / (prior.groups + 1 / worth),
+});
 
-function byGroup(prior: Prior, seen: readonly Seen[]): readonly Group[] {
-  return [...new Set(seen.map(({ group }) => group))].map((group) => {
-    const values = seen
-      .filter((each) => each.group === group)
-      .map(({ mean, blur }) => ({ mean, worth: prior.variance / (prior.variance + blur) }));
-    const worth = values.reduce((sum, each) => sum + each.worth, 0);
-    const mean = values.reduce((sum, each) => sum + each.worth * each.mean, 0) / worth;
-    const squares = values.reduce((sum, each) => sum + each.worth * (each.mean - mean) ** 2, 0);
-    return { group, worth, mean, squares };
-  });
+const worthOf = (prior: Prior, blur: number): number => prior.variance / (prior.variance + blur);
+
+function byGroup(prior: Prior, seen: readonly Seen[]): ReadonlyMap<string, Group> {
+  const groups = new Map<string, { worth: number; mean: number; squares: number }>();
+  for (const { group, mean, blur } of seen) {
+    let so = groups.get(group);
+    if (!so) groups.set(group, (so = { worth: 0, mean: 0, squares: 0 }));
+    const more = worthOf(prior, blur);
+    const off = mean - so.mean;
+    const all = so.worth + more;
+    so.mean += (more / all) * off;
+    so.squares += ((more * so.worth) / all) * off * off;
+    so.worth = all;
+  }
+  return groups;
 }

@@ -31,8 +31,7 @@ export function usualLength(spread: Spread, degrees: number): LogLength {
     const unit = (late - early) / (2 * Math.sinh(scale * tail));
     return { aheadDays: unit * Math.exp(-scale * tail) - early, location: Math.log(unit), scale };
   };
-  const isTooEarly = (scale: number): boolean =>
-    likeliest(through(scale), degrees) < spread.likely;
+  const isTooEarly = (scale: number): boolean => likeliest(through(scale), degrees) < spread.likely;
 
   let most = Math.log(late / early) / (2 * tail);
   if (most <= LEAST_SCALE || !isTooEarly(most)) return through(most);

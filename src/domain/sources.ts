@@ -78,7 +78,9 @@ export const sources = {
     'the pre-lay shed comes 14–25 days after ovulation; a shed before ovulation is common and misleads.',
   ),
   ovulationLook: practice('ovulation shows for 12–48 hours, so from 35 mm one looks every day.'),
-  seasonSigns: practice('cool side, round the bowl, inverted, glow: signs of building, in any order.'),
+  seasonSigns: practice(
+    'cool side, round the bowl, inverted, glow: signs of building, in any order.',
+  ),
   nestBox: practice('a damp, closed nest box goes in after the pre-lay shed.'),
   eggLook: practice('eggs come 25–35 days after the pre-lay shed, 40–60 after ovulation.'),
   layLate: practice(
@@ -104,6 +106,9 @@ export const sources = {
     kind: 'published',
     cite: 'NIST Special Publication 811 (2008), Appendix B.8: t/°C = (t/°F − 32)/1.8, so 30 °C is 86 °F.',
   },
+  gravidMeals: practice(
+    'gravid females mostly refuse, and never get a large meal; brooding ones fast.',
+  ),
   windowLimits: practice(
     'ovulation to pre-lay shed 8–40 days, to eggs 14–55 more; outside that, one date is wrong.',
   ),

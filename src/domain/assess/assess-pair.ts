@@ -2,12 +2,11 @@ import { daysBetween } from '../core/calendar.ts';
 import type { Draft } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
 import { feedingBlock } from '../rules/feeding-block.ts';
+import { againstPairing } from '../rules/pairing-block.ts';
 import type { Animal } from '../state/animal.ts';
 import { noObjection, type Doubt, type Verdict } from './doubt.ts';
 
 type Introduced = Extract<Draft, { type: 'introduced' }>;
-
-const AFTER_MEAL_DAYS = 2;
 
 const refusal = (code: string, message: string): Verdict => ({
   refusals: [{ code, message }],
@@ -15,7 +14,7 @@ const refusal = (code: string, message: string): Verdict => ({
   notes: [],
 });
 
-/** Objections to putting a male in with a female. Source: pairing, maleStay. */
+/** Objections to putting a male in with a female. Source: pairing, readySize, recovery, maleStay. */
 export function assessIntroduction({ male, female }: Introduced, picture: Picture): Verdict {
   const [he, she] = [picture.animal(male), picture.animal(female)];
   if (!he || !she) return noObjection;
@@ -35,18 +34,33 @@ export function assessIntroduction({ male, female }: Introduced, picture: Pictur
   if (visitor) ask('second-male', `${facts.nameOf(visitor)} is in there already.`);
   for (const each of [he, she]) {
     const fed = daysSinceMeal(each, picture);
-    if (fed !== undefined && fed < AFTER_MEAL_DAYS) {
-      ask(
-        'fed-lately',
-        `${each.name} ate ${fed === 0 ? 'tonight' : 'last night'}: mating now may bring the meal up.`,
-      );
+    if (fed !== undefined && fed < facts.protocol.mealToPairingDays) {
+      ask('fed-lately', `${each.name} ate ${daysAgo(fed)}: mating now may bring the meal up.`);
     }
+    const [against] = againstPairing(each, facts);
+    if (against !== undefined) ask('not-ready', `${each.name}: ${against}`);
     if (each.quarantine) ask('quarantine', `${each.name} is in quarantine.`);
     const block = each.visit || facts.visitorOf(each) ? undefined : feedingBlock(each, facts);
     if (block) ask('hold', `${each.name}: ${block}.`);
   }
+  const late = tooLate(she, picture);
+  if (late !== undefined) ask('too-late', late);
   return { refusals: [], doubts, notes: [] };
 }
+
+/** Past ovulation, or about to ovulate: another visit only disturbs her. Source: pairFrom. */
+function tooLate(she: Animal, { facts }: Picture): string | undefined {
+  const now = facts.standing(she)?.now;
+  if (!now || now.season.laid) return undefined;
+  if (now.ovulation) return `${she.name} has ovulated: pairing is over for this season.`;
+  const { scan } = now;
+  return scan?.mm !== undefined && scan.mm >= facts.protocol.pairStopMm
+    ? `${she.name} had ${scan.mm} mm follicles at the last scan: you stop at ${facts.protocol.pairStopMm} mm.`
+    : undefined;
+}
+
+const daysAgo = (days: number): string =>
+  days === 0 ? 'tonight' : days === 1 ? 'last night' : `${days} days ago`;
 
 function daysSinceMeal(animal: Animal, { facts }: Picture): number | undefined {
   const meal = animal.offers.findLast(({ outcome }) => outcome === 'ate');

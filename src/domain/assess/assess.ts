@@ -1,10 +1,13 @@
-import { instantMs, type Clock } from '../core/calendar.ts';
+import { instantMs, momentOf, type Clock } from '../core/calendar.ts';
 import type { Draft } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
 import { assessScan, assessShed } from './assess-body.ts';
+import { assessProtocol, assessVet } from './assess-household.ts';
 import { assessMeal } from './assess-meal.ts';
 import { assessIntroduction } from './assess-pair.ts';
+import { assessRoomReading } from './assess-room.ts';
+import { assessSeason } from './assess-season.ts';
 import { assessWeight } from './assess-weight.ts';
 import { noObjection, type Doubt, type Verdict } from './doubt.ts';
 
@@ -29,10 +32,16 @@ export function assess(draft: Draft, picture: Picture, clock: Clock, previous: P
     };
   }
   const then = onItsNight(draft, picture);
+  if (draft.type === 'room-read') return assessRoomReading(draft);
   if (draft.type === 'introduced') return assessIntroduction(draft, then);
+  if (draft.type === 'protocol-set') return assessProtocol(draft, picture);
+  if (draft.type === 'vet-stated') return assessVet(draft);
   const animal = 'animal' in draft ? picture.animal(draft.animal) : undefined;
   if (!animal) return noObjection;
-  const verdict = byKind(draft, animal, then, previous);
+  const verdict =
+    draft.type === 'ovulated' || draft.type === 'laid'
+      ? assessSeason(draft, animal, then, momentOf(clock))
+      : byKind(draft, animal, then, previous);
   const gone = goneDoubt(draft, animal);
   return gone ? { ...verdict, doubts: [gone, ...verdict.doubts] } : verdict;
 }
@@ -50,9 +59,9 @@ function byKind(draft: Draft, animal: Animal, picture: Picture, previous: Previo
     case 'meal-offered':
       return assessMeal(draft, animal, picture);
     case 'shed':
-      return assessShed(animal, picture);
+      return assessShed(draft, animal, picture);
     case 'follicles-scanned':
-      return assessScan(draft, animal);
+      return assessScan(draft, animal, picture);
     case 'moved':
       return assessMove(draft, animal, picture);
     default:

@@ -24,7 +24,7 @@ export function isFirstSinceRegurgitation(animal: Animal, room: RoomFacts): bool
 /**
  * Why an animal is not fed tonight, in words for the screen; undefined when nothing stands against.
  *
- * Sources: regurgitation, inBlue, pairing.
+ * Sources: regurgitation, inBlue, pairing, gravidMeals.
  */
 export function feedingBlock(animal: Animal, room: RoomFacts): string | undefined {
   const until = holdUntil(animal, room);
@@ -38,5 +38,15 @@ export function feedingBlock(animal: Animal, room: RoomFacts): string | undefine
       return `in blue, seen ${agoWords(since, room.night)}`;
     }
   }
-  return undefined;
+  return gravidBlock(animal, room);
+}
+
+/** Before eggs a meal is small, if any; one that broods fasts. Source: gravidMeals. */
+function gravidBlock(animal: Animal, room: RoomFacts): string | undefined {
+  const standing = room.standing(animal);
+  if (standing?.stage === 'ovulated' || standing?.stage === 'pre-lay shed') {
+    return 'gravid: most refuse now, a small meal at most';
+  }
+  const laid = standing?.stage === 'laid' ? standing.now?.season.laid : undefined;
+  return laid?.care === 'with her' ? 'with her eggs: she fasts' : undefined;
 }

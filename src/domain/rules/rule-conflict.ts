@@ -19,7 +19,9 @@ export const conflict: Rule = {
       state: 'due',
       alarm: false,
       because: standing?.conflicts ?? [],
-      records: standing?.records ?? [],
+      records: [now.season.ovulation, now.preLay?.shed, now.season.laid].flatMap((each) =>
+        each ? [each.id] : [],
+      ),
     };
   },
 };

@@ -27,7 +27,7 @@ export const eggLook: Rule = {
         `${anchor} ${agoWords(gravid.since, room.night)}; you look from day ${from}.`,
         ...(looked ? [`Last look ${agoWords(looked, room.night)}: none yet.`] : []),
       ],
-      records: [gravid.record],
+      records: [gravid.record, ...(noEggs ? [noEggs.id] : [])],
     };
   },
 };

@@ -15,7 +15,7 @@ export const escaped: Rule = {
       state: 'overdue',
       alarm: true,
       because: [`Escaped ${agoWords(night, room.night)}.`],
-      records: [],
+      records: [animal.gone.id],
     };
   },
 };

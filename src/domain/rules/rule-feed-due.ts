@@ -1,4 +1,5 @@
 import { addDays, daysBetween, type Day } from '../core/calendar.ts';
+import type { EventId } from '../core/ids.ts';
 import { feedingInterval } from '../protocol/feeding-class.ts';
 import { plannedMeal, showMeal, showPrey } from '../protocol/planned-meal.ts';
 import type { Animal } from '../state/animal.ts';
@@ -48,6 +49,13 @@ function because(animal: Animal, room: RoomFacts): string[] {
   return facts;
 }
 
+/** What its because is built from: the last offers, as far as they were refused, and a passing over. */
+function recordsOf(animal: Animal): EventId[] {
+  const offers = animal.offers.slice(-Math.max(1, refusalsInRow(animal)));
+  const passed = animal.passedOver['F1'];
+  return [...offers, ...(passed ? [passed] : [])].map(({ id }) => id);
+}
+
 /** Refusals since it last ate; a meal still left overnight counts as neither. */
 export function refusalsInRow(animal: Animal): number {
   const known = animal.offers.filter(({ outcome }) => outcome !== 'left');
@@ -68,7 +76,6 @@ export const feedDue: Rule = {
       ? room.protocol.firstMealAfterHoldShare
       : undefined;
     const meal = plannedMeal(animal, share);
-    const last = animal.offers.at(-1);
     return {
       act: 'feed',
       asks: `Feed ${showMeal(meal)}`,
@@ -78,7 +85,7 @@ export const feedDue: Rule = {
       alarm: false,
       blocked: feedingBlock(animal, room),
       because: because(animal, room),
-      records: last ? [last.id] : [],
+      records: recordsOf(animal),
     };
   },
 };

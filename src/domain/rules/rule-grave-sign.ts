@@ -8,6 +8,7 @@ export const graveSign: Rule = {
   id: 'H1',
   says: 'A grave sign is looked at before anything else, with a reptile vet.',
   source: 'vetClock',
+  vet: true,
   check(animal, room) {
     const note = animal.graveSign;
     if (!note) return undefined;

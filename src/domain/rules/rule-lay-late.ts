@@ -11,6 +11,7 @@ export const layLate: Rule = {
   id: 'S8',
   says: 'No eggs by 40 days after the pre-lay shed, or 60 after ovulation: book a reptile vet. Ten days on: urgent. Straining, a prolapse or limpness: now.',
   source: 'layLate',
+  vet: true,
   check(animal, room) {
     const gravid = gravidSince(animal, room);
     if (!gravid) return undefined;

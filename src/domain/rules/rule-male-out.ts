@@ -24,7 +24,7 @@ export const maleOut: Rule = {
         `In with ${host} since ${agoWords(since, room.night)}, ${days(stayed)}.`,
         `Your plan is a stay of ${days(room.protocol.maleStayDays)}.`,
       ],
-      records: [],
+      records: [animal.visit.id],
     };
   },
 };

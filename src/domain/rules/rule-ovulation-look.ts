@@ -1,23 +1,36 @@
+import { daysBetween } from '../core/calendar.ts';
+import type { EventId } from '../core/ids.ts';
 import type { SeasonNow } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
 import { agoWords } from './dates.ts';
 import { passedOn } from './passed.ts';
 import type { RoomFacts, Rule } from './rule.ts';
 
-/** What says that ovulation may come any day, a sentence each. */
-function signals(animal: Animal, { scan, signs }: SeasonNow, room: RoomFacts): readonly string[] {
+interface Signal {
+  readonly words: string;
+  readonly records: readonly EventId[];
+}
+
+/** What says that ovulation may come any day. */
+function signals(animal: Animal, { scan, season }: SeasonNow, room: RoomFacts): readonly Signal[] {
   const { dailyLooksFromMm, preLayFromMm } = room.protocol;
-  const reasons: string[] = [];
+  const found: Signal[] = [];
   if (scan?.mm !== undefined && scan.mm >= dailyLooksFromMm) {
-    reasons.push(`Largest follicle ${scan.mm} mm, ${agoWords(scan.night, room.night)}.`);
+    const words = `Largest follicle ${scan.mm} mm, ${agoWords(scan.night, room.night)}.`;
+    found.push({ words, records: [scan.id] });
   }
-  if (signs.includes('swelling')) reasons.push('Swelling seen.');
+  const swelling = season.signs.findLast(({ sign }) => sign === 'swelling');
+  const seen = swelling && room.nightOf(swelling.at);
+  if (seen && daysBetween(seen, room.night) <= room.protocol.signsFreshDays) {
+    found.push({ words: `Swelling seen ${agoWords(seen, room.night)}.`, records: [swelling.id] });
+  }
   const last = animal.offers.at(-1);
   const isLarge = scan?.mm !== undefined && scan.mm >= preLayFromMm;
   if (last?.outcome === 'refused' && isLarge && room.nightOf(last.at) >= scan.night) {
-    reasons.push(`Refused her meal with ${scan.mm} mm follicles: a good sign.`);
+    const words = `Refused her meal with ${scan.mm} mm follicles: a good sign.`;
+    found.push({ words, records: [last.id, scan.id] });
   }
-  return reasons;
+  return found;
 }
 
 export const ovulationLook: Rule = {
@@ -28,8 +41,8 @@ export const ovulationLook: Rule = {
     const standing = room.standing(animal);
     const now = standing?.now;
     if (standing?.stage !== 'building' || !now) return undefined;
-    const because = signals(animal, now, room);
-    if (because.length === 0) return undefined;
+    const found = signals(animal, now, room);
+    if (found.length === 0) return undefined;
     const { noOvulation } = now.season;
     const looked = noOvulation && room.nightOf(noOvulation.at);
     if (looked === room.night || passedOn(animal, 'S4', room) === room.night) return undefined;
@@ -39,10 +52,14 @@ export const ovulationLook: Rule = {
       due: room.night,
       state: 'due',
       alarm: false,
-      because: looked
-        ? [...because, `Last look ${agoWords(looked, room.night)}: not yet.`]
-        : because,
-      records: now.scan ? [now.scan.id] : [],
+      because: [
+        ...found.map(({ words }) => words),
+        ...(looked ? [`Last look ${agoWords(looked, room.night)}: not yet.`] : []),
+      ],
+      records: [
+        ...found.flatMap(({ records }) => records),
+        ...(noOvulation ? [noOvulation.id] : []),
+      ],
     };
   },
 };

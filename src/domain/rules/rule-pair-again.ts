@@ -1,7 +1,7 @@
 import { addDays, daysBetween } from '../core/calendar.ts';
 import { agoWords, days } from './dates.ts';
 import { againstPairing, pairingWait } from './pairing-block.ts';
-import { passedOn } from './passed.ts';
+import { passedOver } from './passed.ts';
 import type { Rule } from './rule.ts';
 
 export const pairAgain: Rule = {
@@ -17,8 +17,9 @@ export const pairAgain: Rule = {
     const { pairAgainDays, pairStopMm } = room.protocol;
     if (scan?.mm !== undefined && scan.mm >= pairStopMm) return undefined;
     const ended = room.nightOf(stay.until ?? stay.since);
-    const passed = passedOn(animal, 'S3', room);
-    const from = passed !== undefined && passed > ended ? passed : ended;
+    const passed = passedOver(animal, 'S3', room);
+    const isPassed = passed !== undefined && passed.night > ended;
+    const from = isPassed ? passed.night : ended;
     const due = addDays(from, pairAgainDays);
     if (due > room.night) return undefined;
     const [against] = againstPairing(animal, room);
@@ -31,12 +32,10 @@ export const pairAgain: Rule = {
       blocked: against ?? pairingWait(animal, room),
       because: [
         `Last visit, ${room.nameOf(stay.male)}, ended ${agoWords(ended, room.night)}.`,
-        ...(passed === undefined || passed <= ended
-          ? []
-          : [`Passed over ${agoWords(passed, room.night)}.`]),
+        ...(isPassed ? [`Passed over ${agoWords(passed.night, room.night)}.`] : []),
         `You pair again after ${days(pairAgainDays)}.`,
       ],
-      records: [],
+      records: [stay.outId ?? stay.id, ...(isPassed ? [passed.id] : [])],
     };
   },
 };

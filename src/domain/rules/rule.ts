@@ -43,6 +43,8 @@ export type Act = (typeof acts)[number];
 /** What a rule may look at besides the animal itself; `night` is tonight's room night. */
 export interface RoomFacts extends StageFacts {
   readonly nowMs: number;
+  /** Minutes that local time is ahead of UTC now. */
+  readonly offsetMin: number;
   /** The female a male is in with. */
   readonly hostOf: (male: Animal) => Animal | undefined;
   /** Where an animal stands in its season. */
@@ -80,6 +82,8 @@ export interface Rule {
   readonly id: RuleId;
   readonly says: string;
   readonly source: SourceId;
+  /** It leaves the matter to a vet: the keeper's own is named with its alarm. */
+  readonly vet?: true;
   /** The task, or undefined where the rule asks for nothing. Animals that left are not asked about. */
   readonly check: (animal: Animal, room: RoomFacts) => Omit<Task, 'rule' | 'animal'> | undefined;
 }

@@ -1,9 +1,11 @@
-import { daysBetween } from '../core/calendar.ts';
+import { daysBetween, type Day } from '../core/calendar.ts';
 import { agoWords, days } from '../rules/dates.ts';
 import type { Animal } from '../state/animal.ts';
+import type { Scan, Season } from '../state/season.ts';
 import { conflictsIn } from './conflicts.ts';
 import { notGrown, notRecovered } from './fitness.ts';
 import { seasonNow } from './season-now.ts';
+import { largestMm } from './sizes.ts';
 import type { FemaleStage, SeasonNow, StageFacts, Standing } from './standing.ts';
 
 type Placed = Omit<Standing, 'conflicts' | 'now' | 'stage'> & { readonly stage: FemaleStage };
@@ -104,7 +106,7 @@ function building({ scan, signs, season }: SeasonNow, facts: StageFacts): Placed
     const what = isFelt ? `Felt like about ${mm} mm` : `Largest follicle ${mm} mm`;
     return {
       stage: 'building',
-      since: scan.night,
+      since: growingSince(season, facts),
       because: [`${what}, ${agoWords(scan.night, night)}.`],
       records: [scan.id],
     };
@@ -117,6 +119,13 @@ function building({ scan, signs, season }: SeasonNow, facts: StageFacts): Placed
     because: [`Signs of building: ${signs.join(', ')}.`],
     records: fresh.map(({ id }) => id),
   };
+}
+
+/** The first of the scans that found a growing follicle, without one that did not in between. */
+function growingSince({ scans }: Season, { protocol, nightOf }: StageFacts): Day | undefined {
+  const isSmall = (scan: Scan) => (largestMm(scan, protocol) ?? 0) < protocol.pairFromMm;
+  const first = scans[scans.findLastIndex(isSmall) + 1];
+  return first && nightOf(first.at);
 }
 
 function betweenSeasons(animal: Animal, facts: StageFacts): Placed {

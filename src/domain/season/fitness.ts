@@ -12,7 +12,11 @@ export const ageMonths = (animal: Animal, { night }: StageFacts): number | undef
     ? undefined
     : daysBetween(animal.hatchedDay, night) / DAYS_A_MONTH;
 
-const yearsWords = (months: number): string => `${Math.round((months / 12) * 10) / 10} years`;
+/** @example yearsWords(30) //=> '2.5 years' */
+function yearsWords(months: number): string {
+  const years = Math.round((months / 12) * 10) / 10;
+  return years === 1 ? '1 year' : `${years} years`;
+}
 
 /**
  * What says that a snake is not grown enough to breed, a sentence each; empty where nothing does.

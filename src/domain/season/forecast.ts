@@ -52,8 +52,18 @@ interface Known {
 
 interface Anchor {
   readonly words: string;
+  readonly first: Day;
+  readonly last: Day;
+  /** Of the event that the next link starts from: the anchor itself, or what was forecast from it. */
   readonly chances: DayChances;
 }
+
+const anchorOn = (words: string, chances: DayChances): Anchor => ({
+  words,
+  first: chances.from,
+  last: addDays(chances.from, chances.chances.length - 1),
+  chances,
+});
 
 /** Forecasts for all that has not happened yet in a female's season, the nearest first. */
 export function outlookOf(animal: Animal, standing: Standing | undefined, known: Known): Outlook {
@@ -83,37 +93,36 @@ function forecastsOf(
     const { chances, ownCycles, herCycles } = lag(link);
     const free = convolve(anchor.chances, chances);
     const cut = looked === undefined ? free : notBefore(looked, free);
-    const { from: anchorFirst, chances: nights } = anchor.chances;
     forecasts.push({
       event,
       ...window(cut ?? free),
       anchor: anchor.words,
-      anchorFirst,
-      anchorLast: lastOf(anchorFirst, nights.length),
+      anchorFirst: anchor.first,
+      anchorLast: anchor.last,
       ownCycles,
       herCycles,
       notBefore: cut === free ? undefined : looked,
       ...(cut ? {} : { isPast: true }),
     });
-    return { words: anchor.words, chances: cut ?? free };
+    return { ...anchor, chances: cut ?? free };
   };
 
   if (season.laid) {
     if (season.laid.care === 'with her') return [];
     const { first, last } = spanOf(season.laid, nightOf);
-    ahead('first pip', { words: 'eggs found', chances: between(first, last) }, 'lay to pip');
+    ahead('first pip', anchorOn('eggs found', between(first, last)), 'lay to pip');
     return forecasts;
   }
   const noEggs = season.noEggs && nightOf(season.noEggs.at);
   if (preLay) {
     const { first, last } = spanOf(preLay.shed, nightOf);
-    const shed = { words: 'the pre-lay shed', chances: between(first, last) };
+    const shed = anchorOn('the pre-lay shed', between(first, last));
     ahead('first pip', ahead('eggs', shed, 'shed to lay', noEggs), 'lay to pip');
     return forecasts;
   }
   let from: Anchor | undefined;
   if (ovulation) {
-    from = { words: 'ovulation', chances: between(ovulation.first, ovulation.last) };
+    from = anchorOn('ovulation', between(ovulation.first, ovulation.last));
   } else {
     const start = growthAnchor(now, trend, known);
     const noOvulation = season.noOvulation && nightOf(season.noOvulation.at);
@@ -131,8 +140,6 @@ function forecastsOf(
 }
 
 const none: readonly never[] = [];
-
-const lastOf = (first: Day, days: number): Day => addDays(first, days - 1);
 
 /**
  * What an ovulation nobody has seen yet is counted from: the scan that first found a ripe follicle, a
@@ -152,14 +159,14 @@ function growthAnchor(
     if (found) {
       const before = season.scans[at - 1] ?? found;
       const chances = between(nightOf(before.at), nightOf(found.at));
-      return { link, anchor: { words: `the scan that found ${mm} mm`, chances } };
+      return { link, anchor: anchorOn(`the scan that found ${mm} mm`, chances) };
     }
   }
   const reached = scan && trend?.reaches(protocol.largeFromMm, scan.night);
   return (
     reached && {
       link: 'large follicle to ovulation',
-      anchor: { words: `${protocol.largeFromMm} mm, by her growth`, chances: reached },
+      anchor: anchorOn(`${protocol.largeFromMm} mm, by her growth`, reached),
     }
   );
 }

@@ -10,17 +10,16 @@ const SILENT_DAYS = 60;
 /** So many refusals in a row are a fast. */
 const FAST_OFFERS = 3;
 
-/** What a male has lost since his season began, as a share of his mass then; below 0 he gained. */
+/** His mass before his season and the last one in it, in grams. */
 export function lossSinceSeason(
   animal: Animal,
   { nightOf }: StageFacts,
-): { readonly share: number; readonly fromG: number; readonly toG: number } | undefined {
+): { readonly fromG: number; readonly toG: number } | undefined {
   const { season } = animal;
   const last = animal.weighings.at(-1);
   if (!season || season.baselineG === undefined || !last) return undefined;
   if (nightOf(last.at) < nightOf(season.openedAt)) return undefined;
-  const { baselineG: fromG } = season;
-  return { share: 1 - last.massG / fromG, fromG, toG: last.massG };
+  return { fromG: season.baselineG, toG: last.massG };
 }
 
 /** Where a male stands. Losing mass comes before all else: he is to rest. */
@@ -33,8 +32,8 @@ export function maleStanding(animal: Animal, facts: StageFacts): Standing {
     return { stage: 'growing', because: grown, ...none, records: last ? [last.id] : [] };
   }
   const loss = lossSinceSeason(animal, facts);
-  if (last && loss && loss.share >= protocol.maleLossWatchShare) {
-    const percent = Math.floor(loss.share * 100);
+  if (last && loss && loss.toG <= loss.fromG * (1 - protocol.maleLossWatchShare)) {
+    const percent = Math.round((1 - loss.toG / loss.fromG) * 100);
     return {
       stage: 'losing mass',
       since: nightOf(last.at),

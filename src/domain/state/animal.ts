@@ -20,6 +20,7 @@ export interface Weighing {
 }
 
 export interface Together {
+  readonly id: EventId;
   readonly with: AnimalId;
   readonly tub: TubId;
   readonly since: Moment;
@@ -40,7 +41,8 @@ export interface Animal {
   readonly sires: readonly AnimalId[];
   /** Its own tub; while a male is on a visit, `visit.tub` is where he is. */
   readonly tub?: TubId | undefined;
-  readonly gone?: { readonly how: EventOf<'left'>['how']; readonly at: Moment } | undefined;
+  readonly gone?:
+    { readonly id: EventId; readonly how: EventOf<'left'>['how']; readonly at: Moment } | undefined;
   readonly quarantine?: { readonly since: Moment; readonly until?: Day | undefined } | undefined;
   readonly heldBack: boolean;
   readonly offers: readonly Offer[];
@@ -62,7 +64,9 @@ export interface Animal {
   /** The last grave sign, until the same is noted as a lesser one. */
   readonly graveSign?: EventOf<'health-noted'> | undefined;
   /** When each rule was last passed over on purpose. */
-  readonly passedOver: Readonly<Record<string, { readonly at: Moment; readonly reason: string }>>;
+  readonly passedOver: Readonly<
+    Record<string, { readonly id: EventId; readonly at: Moment; readonly reason: string }>
+  >;
   /** The last few records of any kind, for the capture screen. */
   readonly recent: readonly RackEvent[];
 }

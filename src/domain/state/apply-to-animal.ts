@@ -66,7 +66,7 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
       animal.heldBack = true;
       break;
     case 'left':
-      animal.gone = { how: event.how, at: event.at };
+      animal.gone = { id: event.id, how: event.how, at: event.at };
       animal.tub = undefined;
       animal.visit = undefined;
       break;
@@ -76,7 +76,7 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
     case 'passed-over':
       animal.passedOver = {
         ...animal.passedOver,
-        [event.rule]: { at: event.at, reason: event.reason },
+        [event.rule]: { id: event.id, at: event.at, reason: event.reason },
       };
       break;
     case 'health-noted': {
@@ -129,7 +129,7 @@ function feed(animal: Copy<Animal>, event: FeedingEvent): void {
 function visit(animal: Copy<Animal>, event: EventOf<'introduced' | 'taken-out'>): void {
   if (animal.id !== event.male) return;
   if (event.type === 'introduced') {
-    animal.visit = { with: event.female, tub: event.tub, since: event.at };
+    animal.visit = { id: event.id, with: event.female, tub: event.tub, since: event.at };
   } else if (animal.visit?.with === event.female) {
     animal.visit = undefined;
   }

@@ -100,14 +100,14 @@ function withEvent(before: Season, event: SeasonEvent): Season {
   const what = seen(event);
   switch (event.type) {
     case 'introduced': {
-      const { male, female, at: since } = event;
-      season.stays = keep(season.stays, { male, female, since }, KEPT.stays);
+      const { id, male, female, at: since } = event;
+      season.stays = keep(season.stays, { id, male, female, since }, KEPT.stays);
       break;
     }
     case 'taken-out':
       season.stays = season.stays.map((stay) =>
         stay.until === undefined && stay.male === event.male && stay.female === event.female
-          ? { ...stay, until: event.at }
+          ? { ...stay, until: event.at, outId: event.id }
           : stay,
       );
       break;

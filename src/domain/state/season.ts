@@ -11,6 +11,9 @@ export interface Seen {
 }
 
 export interface Stay {
+  /** The introduction, and the taking out. */
+  readonly id: EventId;
+  readonly outId?: EventId | undefined;
   readonly male: AnimalId;
   readonly female: AnimalId;
   readonly since: Moment;

@@ -1,0 +1,112 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demoScenario } from '../../../demo-data/scenario.ts';
+import { simulate } from '../../../demo-data/simulate.ts';
+import { daysBetween, type Day } from '../../../src/domain/core/calendar.ts';
+import type { RackEvent } from '../../../src/domain/events/event.ts';
+import type { Picture } from '../../../src/domain/picture/picture.ts';
+import type { RuleId, Task } from '../../../src/domain/rules/rule.ts';
+import { anyLog, runs } from '../../arbitrary.ts';
+import { aPicture, TONIGHT } from '../../make.ts';
+import { arrivals, on, upTo, visit, wholeSeason } from '../season/make-season.ts';
+
+// A because may say nothing that the rule did not look at: each number in it stands in a record it
+// names, in the protocol, or is the days between the nights of those and tonight.
+
+const digits = (text: string): number[] =>
+  [...text.replaceAll(/(\d),(\d{3})/g, '$1$2').matchAll(/\d+(?:\.\d+)?/g)].map(([each]) =>
+    Number(each),
+  );
+
+function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (typeof value === 'string') return digits(value);
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(numbersIn) : [];
+}
+
+/** Every number a because may hold, given the records it names. */
+function allowed({ records }: Task, picture: Picture): Set<number> {
+  const { protocol, night, nightOf, nowMs } = picture.facts;
+  const events = records.map((id) => picture.ledger.event(id)).filter((each) => each !== undefined);
+  const nights = [...new Set([night, ...events.flatMap(nightsOf)])];
+  const between = nights.flatMap((a) => nights.map((b) => Math.abs(daysBetween(a, b))));
+  const sizes = events.flatMap((event) => {
+    if (event.type !== 'follicles-scanned' || event.found.method !== 'ultrasound') return [];
+    const [a = 0, b = 0] = event.found.largestMm ?? [];
+    return [Math.round(5 * (a + b)) / 10];
+  });
+  return new Set([
+    ...Object.values(protocol),
+    ...events.flatMap(numbersIn).flatMap((n) => [n, Math.round(n)]),
+    ...sizes,
+    ...between,
+    ...protocolSums(picture),
+    events.length,
+    nowMs,
+  ]);
+
+  function nightsOf({ at, notBefore }: RackEvent): Day[] {
+    return notBefore === undefined ? [nightOf(at)] : [nightOf(at), nightOf(notBefore)];
+  }
+}
+
+/** From ovulation to eggs is the sum of two links. */
+const protocolSums = ({ facts: { protocol } }: Picture): number[] => [
+  protocol.ovulationToShedNeverBeforeDays + protocol.shedToLayNeverBeforeDays,
+  protocol.ovulationToShedNeverAfterDays + protocol.shedToLayNeverAfterDays,
+];
+
+function check(picture: Picture): Set<RuleId> {
+  const tasks = picture.animals().flatMap(({ id }) => picture.tasks(id));
+  for (const task of tasks) {
+    expect(task.because.length, task.rule).toBeGreaterThan(0);
+    for (const id of task.records) {
+      expect(picture.ledger.stands(id), `${task.rule} names a record that counts`).toBe(true);
+    }
+    const may = allowed(task, picture);
+    for (const sentence of task.because) {
+      expect(sentence).toMatch(/[.?]$/);
+      const strange = digits(sentence).filter((n) => !may.has(n));
+      expect(strange, `[${task.rule}] ${sentence}`).toEqual([]);
+    }
+  }
+  return new Set(tasks.map(({ rule }) => rule));
+}
+
+describe('every because is built from facts its rule used', () => {
+  test('through two years of the demo collection', { timeout: 60_000 }, () => {
+    const demo = simulate(demoScenario('2027-03-01' as Day, 60));
+    const seen = new Set<RuleId>();
+    for (const day of ['2026-07-10', '2026-11-02', '2026-12-20', '2027-02-14', '2027-03-01']) {
+      for (const rule of check(aPicture(upTo(day, demo), on(day)))) seen.add(rule);
+    }
+    expect([...seen].toSorted()).toEqual(
+      expect.arrayContaining(['F1', 'F2', 'P1', 'S1', 'S3', 'W1']),
+    );
+  });
+
+  test('through a season as it should be', () => {
+    const seen = ['2026-10-28', '2026-11-30', '2026-12-18', '2027-01-28', '2027-03-20'].flatMap(
+      (day) => [...check(aPicture([...arrivals, ...upTo(day, wholeSeason)], on(day)))],
+    );
+    expect(seen).toEqual(expect.arrayContaining(['S1', 'S2', 'S3', 'S4', 'S6', 'S7']));
+  });
+
+  test('through a season that goes wrong', () => {
+    const gravid = [...arrivals, ...wholeSeason.slice(0, 9)];
+    const seen = [
+      check(aPicture([...gravid, ...visit('2027-02-26')], on('2027-02-27'))),
+      check(aPicture(gravid, on('2027-04-16'))),
+    ].flatMap((rules) => [...rules]);
+    expect(seen).toEqual(expect.arrayContaining(['S5', 'S6', 'S8']));
+  });
+
+  test('in any log', { timeout: 60_000 }, () => {
+    fc.assert(
+      fc.property(anyLog, (log) => {
+        check(aPicture(log, TONIGHT));
+      }),
+      runs(200),
+    );
+  });
+});

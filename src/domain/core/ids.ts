@@ -16,6 +16,11 @@ export type TubId = string & z.core.$brand<'TubId'>;
 export type RackId = string & z.core.$brand<'RackId'>;
 export type RoomId = string & z.core.$brand<'RoomId'>;
 export type ClutchId = string & z.core.$brand<'ClutchId'>;
+/** A picture, kept apart from the log. */
+export type PhotoId = string & z.core.$brand<'PhotoId'>;
+/** The one household a collection belongs to. */
+export type HouseId = 'h-house';
+export const HOUSE: HouseId = 'h-house';
 
 /** Five symbols naming one device. */
 export type DeviceId = string & z.core.$brand<'DeviceId'>;
@@ -42,6 +47,7 @@ export interface Minter {
   rack(): RackId;
   room(): RoomId;
   clutch(): ClutchId;
+  photo(): PhotoId;
   /** Later ids will sort after this one, even if this device's clock is behind. */
   seen(id: EventId): void;
 }
@@ -77,6 +83,7 @@ export function createMinter(writer: DeviceId, nowMs: () => number): Minter {
     rack: () => `k-${next()}` as RackId,
     room: () => `r-${next()}` as RoomId,
     clutch: () => `c-${next()}` as ClutchId,
+    photo: () => `p-${next()}` as PhotoId,
     seen(id) {
       const ms = timeOf(id);
       if (ms >= lastMs) {

@@ -3,6 +3,7 @@ import type { ProtocolValue } from './protocol-value.ts';
 /** Feeding, weighing, visits and the household. Defaults of the middle school. */
 export const homeValues = {
   rolloverHour: {
+    name: 'The night ends at',
     value: 12,
     unit: 'o’clock',
     from: 5,
@@ -11,6 +12,7 @@ export const homeValues = {
     source: 'household',
   },
   eveningHour: {
+    name: 'The evening begins at',
     value: 19,
     unit: 'o’clock',
     from: 15,
@@ -19,6 +21,7 @@ export const homeValues = {
     source: 'household',
   },
   hatchlingBelowG: {
+    name: 'A hatchling weighs less than',
     value: 150,
     unit: 'g',
     from: 100,
@@ -27,6 +30,7 @@ export const homeValues = {
     source: 'feedingRhythm',
   },
   adultFromG: {
+    name: 'Adult from',
     value: 700,
     unit: 'g',
     from: 500,
@@ -35,6 +39,7 @@ export const homeValues = {
     source: 'feedingRhythm',
   },
   feedHatchlingDays: {
+    name: 'Feed hatchlings every',
     value: 6,
     unit: 'days',
     from: 5,
@@ -43,6 +48,7 @@ export const homeValues = {
     source: 'feedingRhythm',
   },
   feedGrowerDays: {
+    name: 'Feed growers every',
     value: 7,
     unit: 'days',
     from: 7,
@@ -51,6 +57,7 @@ export const homeValues = {
     source: 'feedingRhythm',
   },
   feedMaleDays: {
+    name: 'Feed males in summer every',
     value: 12,
     unit: 'days',
     from: 10,
@@ -59,6 +66,7 @@ export const homeValues = {
     source: 'feedingUp',
   },
   feedMaleSeasonDays: {
+    name: 'Feed males in the season every',
     value: 14,
     unit: 'days',
     from: 10,
@@ -67,6 +75,7 @@ export const homeValues = {
     source: 'feedingUp',
   },
   feedFemaleDays: {
+    name: 'Feed females in summer every',
     value: 14,
     unit: 'days',
     from: 10,
@@ -75,6 +84,7 @@ export const homeValues = {
     source: 'feedingUp',
   },
   feedFemaleSeasonDays: {
+    name: 'Feed females in the season every',
     value: 8,
     unit: 'days',
     from: 7,
@@ -83,6 +93,7 @@ export const homeValues = {
     source: 'feedingUp',
   },
   settleInDays: {
+    name: 'First meal after arrival',
     value: 6,
     unit: 'days',
     from: 5,
@@ -91,6 +102,7 @@ export const homeValues = {
     source: 'newArrival',
   },
   feedOverdueDays: {
+    name: 'A meal is overdue after',
     value: 5,
     unit: 'days',
     from: 2,
@@ -99,6 +111,7 @@ export const homeValues = {
     source: 'household',
   },
   leftHours: {
+    name: 'A meal left is overdue after',
     value: 12,
     unit: 'hours',
     from: 8,
@@ -107,6 +120,7 @@ export const homeValues = {
     source: 'leftOvernight',
   },
   regurgitationHoldDays: {
+    name: 'Rest after a regurgitation',
     value: 14,
     unit: 'days',
     from: 10,
@@ -115,6 +129,7 @@ export const homeValues = {
     source: 'regurgitation',
   },
   firstMealAfterHoldShare: {
+    name: 'First meal after that rest',
     value: 0.05,
     unit: 'share of body mass',
     from: 0.03,
@@ -123,6 +138,7 @@ export const homeValues = {
     source: 'regurgitation',
   },
   blueHoldDays: {
+    name: 'In blue holds feeding back for',
     value: 25,
     unit: 'days',
     from: 14,
@@ -131,6 +147,7 @@ export const homeValues = {
     source: 'inBlue',
   },
   maleStayDays: {
+    name: 'A male stays',
     value: 3,
     unit: 'days',
     from: 1,
@@ -139,6 +156,7 @@ export const homeValues = {
     source: 'maleStay',
   },
   maleForgottenDays: {
+    name: 'A male is overdue after',
     value: 5,
     unit: 'days',
     from: 3,
@@ -147,6 +165,7 @@ export const homeValues = {
     source: 'maleStay',
   },
   weighDays: {
+    name: 'Weigh every',
     value: 30,
     unit: 'days',
     from: 14,
@@ -155,6 +174,7 @@ export const homeValues = {
     source: 'weighing',
   },
   weighOftenDays: {
+    name: 'Weigh hatchlings and busy males every',
     value: 14,
     unit: 'days',
     from: 7,
@@ -163,6 +183,7 @@ export const homeValues = {
     source: 'weighing',
   },
   backupDays: {
+    name: 'Back up every',
     value: 7,
     unit: 'days',
     from: 1,

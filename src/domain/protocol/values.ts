@@ -1,6 +1,9 @@
 import { follicleValues } from './follicle-values.ts';
 import { homeValues } from './home-values.ts';
+import { layingValues } from './laying-values.ts';
 import type { ProtocolValue } from './protocol-value.ts';
+import { roomValues } from './room-values.ts';
+import { seasonValues } from './season-values.ts';
 import { windowValues } from './window-values.ts';
 
 /**
@@ -10,6 +13,9 @@ import { windowValues } from './window-values.ts';
 export const protocolValues = {
   ...homeValues,
   ...follicleValues,
+  ...roomValues,
+  ...seasonValues,
+  ...layingValues,
   ...windowValues,
 } as const satisfies Record<string, ProtocolValue>;
 

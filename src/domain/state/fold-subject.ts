@@ -1,9 +1,10 @@
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
+import type { AnimalId, HouseId, RackId, RoomId, TubId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 import type { SubjectId } from '../events/subjects.ts';
 import type { Animal } from './animal.ts';
 import { applyToAnimal } from './apply-to-animal.ts';
+import { applyToHouse, type House } from './house.ts';
 import {
   applyToLabel,
   applyToRack,
@@ -15,7 +16,7 @@ import {
   type Tub,
 } from './place.ts';
 
-export type Subject = Animal | Tub | Rack | Room | Label;
+export type Subject = Animal | Tub | Rack | Room | House | Label;
 
 /** The subject after more events; which kind it is stands in the first letter of its id. */
 export function applyTo(
@@ -32,6 +33,8 @@ export function applyTo(
       return applyToRack(before as Rack | undefined, events, id as RackId);
     case 'r':
       return applyToRoom(before as Room | undefined, events, id as RoomId);
+    case 'h':
+      return applyToHouse(before as House | undefined, events, id as HouseId);
     default:
       return applyToLabel(before as Label | undefined, events, id.slice(2) as LabelCode);
   }

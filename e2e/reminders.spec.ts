@@ -8,6 +8,9 @@ import { beginWithThree, walkTo, walkToSnake, written } from './keeper.ts';
 import type { RealBrowser } from './real-browser.ts';
 import { builtApp, serve, type Served } from './serve.ts';
 
+// A browser of its own on a slow machine takes its time.
+test.setTimeout(180_000);
+
 let served: Served;
 let folder: string;
 let running: RealBrowser | undefined;

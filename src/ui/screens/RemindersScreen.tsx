@@ -115,6 +115,9 @@ function InTheCalendar({ isDemo }: { readonly isDemo: boolean }) {
             {entries.map((entry) => (
               <li key={entry.uid}>
                 <strong>{daysOf(entry)}</strong> {entry.title}
+                {entry.kind === 'window' && entry.likelyDay !== undefined && (
+                  <>, most likely {nightWords(entry.likelyDay)}</>
+                )}
               </li>
             ))}
           </ul>

@@ -83,6 +83,6 @@ test('its number is what the list on the screen comes to, whatever is on record'
       expect(count).toBe(open.length + alarms.length);
       expect(title).not.toMatch(/undefined|NaN/);
     }),
-    runs(200),
+    runs(60),
   );
 });

@@ -1,17 +1,13 @@
 import type { EventOf, RackEvent } from '../events/event.ts';
 import { unknownAnimal, type Animal } from './animal.ts';
 import type { Copy } from './copy.ts';
+import { keep } from './keep.ts';
 import { applyToSeasons } from './apply-to-seasons.ts';
 
 /** A severity of `health-noted`. */
 const GRAVE = 3;
 
 const KEPT = { offers: 16, weighings: 30, few: 6, recent: 6 };
-
-/** The list with one more at its end, without those that are too old to matter. */
-function keep<Each>(list: readonly Each[], each: Each, most: number): readonly Each[] {
-  return list.length < most ? [...list, each] : [...list.slice(1 - most), each];
-}
 
 type Told<Shape> = { [Key in keyof Shape]?: Exclude<Shape[Key], undefined> };
 
@@ -34,7 +30,6 @@ export function applyToAnimal(
 }
 
 function change(animal: Copy<Animal>, event: RackEvent): void {
-  applyToSeasons(animal, event);
   switch (event.type) {
     case 'arrived': {
       const { name, sex, hatchedDay, traits, origin, at } = event;
@@ -93,6 +88,17 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
     case 'introduced':
     case 'taken-out':
       visit(animal, event);
+      applyToSeasons(animal, event);
+      break;
+    case 'pair-seen':
+    case 'follicles-scanned':
+    case 'sign-seen':
+    case 'ovulated':
+    case 'nothing-yet':
+    case 'nest-box-set':
+    case 'laid':
+    case 'season-closed':
+      applyToSeasons(animal, event);
       break;
     default:
       changeBody(animal, event);
@@ -149,6 +155,7 @@ function changeBody(animal: Copy<Animal>, event: RackEvent): void {
     case 'shed':
       animal.opaqueAt = undefined;
       animal.sheds = keep(animal.sheds, event, KEPT.few);
+      applyToSeasons(animal, event);
       break;
     case 'condition-judged':
       animal.condition = { score: event.score, at: event.at };

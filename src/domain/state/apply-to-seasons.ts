@@ -2,6 +2,7 @@ import { instantMs, type Moment } from '../core/calendar.ts';
 import type { EventOf, RackEvent } from '../events/event.ts';
 import type { Animal } from './animal.ts';
 import type { Copy } from './copy.ts';
+import { keep } from './keep.ts';
 import type { Season, Seen } from './season.ts';
 
 const DAY_MS = 86_400_000;
@@ -15,7 +16,8 @@ const YEAR_DAYS = 365;
 
 const KEPT = { scans: 30, signs: 30, stays: 24, locks: 24, sheds: 6, seasons: 8 };
 
-type SeasonEvent = EventOf<
+/** Every kind of record that a season is made of. */
+export type SeasonEvent = EventOf<
   | 'introduced'
   | 'taken-out'
   | 'pair-seen'
@@ -29,22 +31,6 @@ type SeasonEvent = EventOf<
   | 'season-closed'
 >;
 
-const seasonTypes: ReadonlySet<RackEvent['type']> = new Set<SeasonEvent['type']>([
-  'introduced',
-  'taken-out',
-  'pair-seen',
-  'follicles-scanned',
-  'sign-seen',
-  'ovulated',
-  'nothing-yet',
-  'shed',
-  'nest-box-set',
-  'laid',
-  'season-closed',
-]);
-
-const isOfSeason = (event: RackEvent): event is SeasonEvent => seasonTypes.has(event.type);
-
 /** A shed, a look or an end says something of a season, and does not begin one. */
 const opens = (event: SeasonEvent): boolean =>
   event.type === 'shed'
@@ -52,8 +38,7 @@ const opens = (event: SeasonEvent): boolean =>
     : !['taken-out', 'nothing-yet', 'nest-box-set', 'season-closed'].includes(event.type);
 
 /** The animal's seasons after an event. Total, like all reducers. */
-export function applyToSeasons(animal: Copy<Animal>, event: RackEvent): void {
-  if (!isOfSeason(event)) return;
+export function applyToSeasons(animal: Copy<Animal>, event: SeasonEvent): void {
   const open = animal.season && !isOver(animal.season, event) ? animal.season : undefined;
   if (open) {
     animal.season = withEvent(open, event);
@@ -89,9 +74,6 @@ const newSeason = (animal: Animal, at: Moment): Season => ({
 
 const seen = ({ id, at, notBefore, precision }: RackEvent): Seen =>
   precision === 'between' && notBefore !== undefined ? { id, at, notBefore } : { id, at };
-
-const keep = <Each>(list: readonly Each[], each: Each, most: number): readonly Each[] =>
-  [...list, each].slice(-most);
 
 function withEvent(before: Season, event: SeasonEvent): Season {
   const season: Copy<Season> = { ...before };

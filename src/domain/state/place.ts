@@ -3,12 +3,14 @@ import type { Moment } from '../core/calendar.ts';
 import type { RackId, RoomId, TubId } from '../core/ids.ts';
 import type { EventOf, RackEvent } from '../events/event.ts';
 import type { Copy } from './copy.ts';
+import { applyToAir, noAir, type RoomAir } from './room-air.ts';
 
 export interface Room {
   readonly kind: 'room';
   readonly id: RoomId;
   readonly name: string;
   readonly quarantine: boolean;
+  readonly air: RoomAir;
 }
 
 export interface Rack {
@@ -48,11 +50,12 @@ export function applyToRoom(
   events: readonly RackEvent[],
   id: RoomId,
 ): Room {
-  const room: Copy<Room> = { kind: 'room', id, name: '', quarantine: false, ...before };
+  const room: Copy<Room> = { kind: 'room', id, name: '', quarantine: false, air: noAir, ...before };
   for (const event of events) {
-    if (event.type !== 'room-made') continue;
-    room.name = event.name;
-    room.quarantine = event.quarantine ?? false;
+    if (event.type === 'room-made') {
+      room.name = event.name;
+      room.quarantine = event.quarantine ?? false;
+    } else room.air = applyToAir(room.air, event);
   }
   return room;
 }

@@ -14,7 +14,7 @@ function isOffered(snake: Snake, { night, month, toGo }: World): boolean {
 }
 
 function swallow(snake: Snake, preyG: number, part: number, { night, chance, toGo }: World): void {
-  snake.lastGainG = preyG * part * keptShare(snake);
+  snake.lastGainG = preyG * part * keptShare(snake, night);
   snake.massG += snake.lastGainG;
   snake.halfMeal = false;
   snake.faecesOn = chance.happens(0.3) ? night + chance.whole(5, 12) : Infinity;

@@ -1,4 +1,5 @@
 import type { Chance } from './random.ts';
+import { isRecovering } from './season.ts';
 import { ageNights, type Snake } from './world.ts';
 
 const HATCH_G = 66;
@@ -12,11 +13,13 @@ export const hatchMassG = (chance: Chance): number => chance.between(60, 75);
 
 /**
  * Share of a meal that stays as body mass: nearly half in the young, and at adult mass just what
- * the days between two meals use up. Invented to give the growth curves keepers know.
+ * the days between two meals use up; a female that has laid puts on again what the eggs took.
+ * Invented to give the growth curves keepers know.
  */
-export function keptShare(snake: Snake): number {
+export function keptShare(snake: Snake, night: number): number {
   const grown = snake.massG / snake.casting.adultG;
-  return Math.max(0.08, 0.5 - 0.22 * grown - 0.14 * Math.max(0, grown - 0.9));
+  const regains = isRecovering(snake, night) ? 0.25 : 0;
+  return Math.max(0.08, 0.5 - 0.22 * grown - 0.14 * Math.max(0, grown - 0.9)) + regains;
 }
 
 /** A day without food costs 0.05 to 0.17 % of mass [common practice, no source]. */

@@ -75,4 +75,4 @@ export const nearsOvulation = ({ season }: Snake, night: number): boolean =>
 export const isRecovering = (snake: Snake, night: number): boolean =>
   snake.season !== undefined &&
   night >= snake.season.laysOn &&
-  snake.massG < 0.9 * snake.casting.adultG;
+  snake.massG < 0.98 * snake.casting.adultG;

@@ -7,6 +7,7 @@ import {
   type Experience,
   type Lesson,
 } from '../season/experience.ts';
+import { outlookOf, type Outlook } from '../season/forecast.ts';
 import { standingOf } from '../season/standing-of.ts';
 import type { NightOf, StageFacts, Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
@@ -15,6 +16,7 @@ import type { Animal } from '../state/animal.ts';
 export interface Learning {
   experience(protocol: Protocol): Experience;
   standing(animal: Animal, facts: StageFacts): Standing | undefined;
+  outlook(animal: Animal, facts: StageFacts): Outlook;
   /** Whether these animals now teach something else than they did: then all are to be looked at. */
   hasChanged(ids: readonly AnimalId[], facts: StageFacts): boolean;
 }
@@ -29,6 +31,7 @@ export function createLearning(
   let learntUnder: Protocol | undefined;
   let experience: Experience | undefined;
   let standings = new WeakMap<Animal, Standing | undefined>();
+  let outlooks = new WeakMap<Animal, Outlook>();
   let asOf: Pick<StageFacts, 'night' | 'protocol'> | undefined;
 
   /** True where the lesson is another one than before. */
@@ -57,16 +60,29 @@ export function createLearning(
 
   function forgetStandings({ night, protocol }: StageFacts): void {
     standings = new WeakMap();
+    outlooks = new WeakMap();
     asOf = { night, protocol };
+  }
+
+  function standing(animal: Animal, facts: StageFacts): Standing | undefined {
+    if (asOf?.night !== facts.night || asOf.protocol !== facts.protocol) forgetStandings(facts);
+    if (!standings.has(animal)) standings.set(animal, standingOf(animal, facts));
+    return standings.get(animal);
   }
 
   return {
     experience: experienceBy,
+    standing,
 
-    standing(animal, facts) {
-      if (asOf?.night !== facts.night || asOf.protocol !== facts.protocol) forgetStandings(facts);
-      if (!standings.has(animal)) standings.set(animal, standingOf(animal, facts));
-      return standings.get(animal);
+    outlook(animal, facts) {
+      const stands = standing(animal, facts);
+      const known = outlooks.get(animal);
+      if (known) return known;
+      const { protocol } = facts;
+      const experience = experienceBy(protocol);
+      const outlook = outlookOf(animal, stands, { protocol, nightOf, experience });
+      outlooks.set(animal, outlook);
+      return outlook;
     },
 
     hasChanged(ids, facts) {

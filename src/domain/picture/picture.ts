@@ -6,6 +6,7 @@ import { protocolWith, type ProtocolChanges } from '../protocol/own-protocol.ts'
 import { tasksFor } from '../rules/all.ts';
 import type { RoomFacts, Task } from '../rules/rule.ts';
 import type { Experience } from '../season/experience.ts';
+import type { Outlook } from '../season/forecast.ts';
 import type { Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
 import { ownNumbers, type House } from '../state/house.ts';
@@ -40,6 +41,8 @@ export interface Picture {
   tasks(id: AnimalId): readonly Task[];
   /** Where an animal stands tonight; undefined for the young, the unsexed and those that left. */
   standing(animal: Animal): Standing | undefined;
+  /** What is coming in a female's season; nothing for all others. */
+  outlook(animal: Animal): Outlook;
   /** What the keeper's own seasons teach. */
   experience(): Experience;
   /** Takes in what changed, or a new time; only animals touched by it are looked at again. */
@@ -100,6 +103,7 @@ export function createPicture(
       protocol,
       night: nightOf(momentOf(time)),
       nowMs: time.ms,
+      offsetMin: time.offsetMin,
       nightOf,
       nameOf: (id) => animal(id)?.name || 'another snake',
       visitorOf: (each) => [...(guests.get(each.id) ?? [])].toSorted()[0],
@@ -205,6 +209,7 @@ export function createPicture(
     walk: () => (walked ??= walkAll()),
     tasks: (id) => tasks.get(id) ?? [],
     standing: (each) => learning.standing(each, facts),
+    outlook: (each) => learning.outlook(each, facts),
     experience: () => learning.experience(protocol),
     update,
   };

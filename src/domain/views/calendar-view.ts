@@ -3,7 +3,9 @@ import type { CalendarEntry } from '../calendar-file/entry.ts';
 import type { Picture } from '../picture/picture.ts';
 import { days } from '../rules/dates.ts';
 import type { RoomFacts } from '../rules/rule.ts';
+import type { NextEvent } from '../season/forecast.ts';
 import type { Animal } from '../state/animal.ts';
+import { restsWords } from './window-words.ts';
 
 /**
  * What has a date and is still to come, for the keeper's own calendar.
@@ -13,7 +15,11 @@ import type { Animal } from '../state/animal.ts';
 export const calendarEntries = (picture: Picture): readonly CalendarEntry[] =>
   picture
     .living()
-    .flatMap((animal) => [takingOut(animal, picture.facts), quarantineEnd(animal, picture.facts)])
+    .flatMap((animal) => [
+      takingOut(animal, picture.facts),
+      quarantineEnd(animal, picture.facts),
+      ...comingWindows(animal, picture),
+    ])
     .filter((entry) => entry !== undefined)
     .filter(({ lastDay }) => lastDay >= picture.facts.night)
     .toSorted((a, b) => (a.firstDay < b.firstDay ? -1 : Number(a.firstDay > b.firstDay)));
@@ -51,4 +57,35 @@ function quarantineEnd(
     lastDay: quarantine.until,
     alarmAt: { day: quarantine.until, hour: protocol.eveningHour },
   };
+}
+
+const names: Readonly<Record<NextEvent, string>> = {
+  ovulation: 'ovulation',
+  'pre-lay shed': 'pre-lay-shed',
+  eggs: 'eggs',
+  'first pip': 'first-pip',
+};
+
+/** The windows of her season. They ring on the evening before the first day, while that is to come. */
+function comingWindows(animal: Animal, picture: Picture): readonly CalendarEntry[] {
+  const { night, nightOf, protocol } = picture.facts;
+  const { season, id, name } = animal;
+  if (!season) return [];
+  return picture
+    .outlook(animal)
+    .forecasts.filter(({ isPast }) => isPast !== true)
+    .map((forecast) => {
+      const { event, from, likely, to } = forecast;
+      const evening = addDays(from, -1);
+      return {
+        kind: 'window',
+        uid: `season.${id}.${nightOf(season.openedAt)}.${names[event]}`,
+        title: `${name || 'A snake'}: ${event}`,
+        details: `${restsWords(forecast)} In four of five cases it comes within these days.`,
+        firstDay: from,
+        lastDay: to,
+        likelyDay: from === to ? undefined : likely,
+        alarmAt: evening < night ? undefined : { day: evening, hour: protocol.eveningHour },
+      };
+    });
 }

@@ -1,7 +1,7 @@
 import type { Clock } from '../domain/core/calendar.ts';
 import type { DeviceId, EventId, Minter } from '../domain/core/ids.ts';
 import type { RackEvent } from '../domain/events/event.ts';
-import { readStored, type Unreadable } from '../domain/events/read-event.ts';
+import type { Unreadable } from '../domain/events/read-event.ts';
 import type { SubjectId } from '../domain/events/subjects.ts';
 import { createPicture, type Picture } from '../domain/picture/picture.ts';
 import type { EventLog } from '../domain/ports.ts';
@@ -43,6 +43,11 @@ export interface Collection {
   refresh(): void;
 }
 
+type Reader = typeof import('../domain/events/read-event.ts');
+
+/** The shapes of all records and what checks them: a third of the desk, and no screen needs them. */
+const reader = (): Promise<Reader> => import('../domain/events/read-event.ts');
+
 /** How many records may lie singly before the log is packed. */
 const PACK_EVERY = 4_000;
 
@@ -59,7 +64,7 @@ export async function openCollection(world: World, changed: () => void): Promise
   let savedPosition = 0;
   let packedPosition = 0;
 
-  function understood(records: readonly unknown[]): RackEvent[] {
+  function understood(records: readonly unknown[], { readStored }: Reader): RackEvent[] {
     const events: RackEvent[] = [];
     for (const raw of records) {
       const read = readStored(raw);
@@ -85,7 +90,8 @@ export async function openCollection(world: World, changed: () => void): Promise
     savedPosition = saved.position;
   }
   const rest = await log.readAfter(position);
-  ledger.add(understood(rest.records));
+  // Loaded before the first record is looked at, and not for a saved picture with none after it.
+  if (rest.records.length > 0) ledger.add(understood(rest.records, await reader()));
   position = rest.position;
   const picture = createPicture(ledger, clock());
 
@@ -95,12 +101,13 @@ export async function openCollection(world: World, changed: () => void): Promise
   };
 
   async function follow(): Promise<void> {
+    const checks = await reader();
     const from = position;
     const more = await log.readAfter(from);
     // A write of ours or another reading may have taken in part of it meanwhile, and a log does not
     // promise the order of its records: what is left cannot be told from what is known.
     if (position !== from) return follow();
-    const events = understood(more.records);
+    const events = understood(more.records, checks);
     position = more.position;
     if (events.length > 0) takeIn(ledger.add(events));
   }
@@ -126,10 +133,11 @@ export async function openCollection(world: World, changed: () => void): Promise
 
     write: (events, unread = []) =>
       world.alone(async () => {
+        const checks = await reader();
         const last = await log.append([...events, ...unread]);
         if (last === position + events.length + unread.length) {
           position = last;
-          understood(unread);
+          understood(unread, checks);
           seen(events);
           takeIn(ledger.add(events));
         } else {
@@ -140,10 +148,11 @@ export async function openCollection(world: World, changed: () => void): Promise
 
     async readHistory() {
       if (ledger.hasHistory) return;
+      const checks = await reader();
       const whole = await log.readAfter(0);
       if (ledger.hasHistory) return; // Someone else who asked for it was quicker.
       unreadable.length = 0;
-      const events = understood(whole.records);
+      const events = understood(whole.records, checks);
       position = Math.max(position, whole.position);
       takeIn(ledger.fill(events));
       // Subjects that a fill folds anew are in no saved picture yet.

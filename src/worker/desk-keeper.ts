@@ -12,6 +12,7 @@ import { cardOf } from '../domain/views/animal-view.ts';
 import { calendarEntries } from '../domain/views/calendar-view.ts';
 import type { DeviceNotes } from '../store/device-notes.ts';
 import type { Collection, World } from './collection.ts';
+import { deskStatus } from './desk-status.ts';
 import type { LookedInto } from './restore.ts';
 
 type Handlers = {
@@ -205,25 +206,7 @@ export function createDeskKeeper(
       },
     },
 
-    status() {
-      const { facts } = picture;
-      const dueMs = facts.protocol.backupDays * 86_400_000;
-      return {
-        collection: name,
-        records: collection.count,
-        animals: picture.living().length,
-        tubs: picture.walk().length,
-        isWhole: picture.ledger.hasHistory,
-        unreadable: collection.unreadable.length,
-        lastBackupMs: notes.lastBackupMs,
-        backupDue:
-          name === 'own' &&
-          picture.living().length > 0 &&
-          facts.nowMs - (notes.lastBackupMs ?? notes.begunMs ?? facts.nowMs) > dueMs,
-        inMemoryOnly: world.inMemoryOnly,
-        initials: notes.initials,
-      };
-    },
+    status: () => deskStatus(world, collection, name, notes),
   };
 }
 

@@ -2,12 +2,11 @@ import type { DeskStatus, Views } from '../domain/desk.ts';
 import type { Picture } from '../domain/picture/picture.ts';
 import { animalView } from '../domain/views/animal-view.ts';
 import { calendarEntries } from '../domain/views/calendar-view.ts';
-import { captureAnimal, captureTub, findByCode } from '../domain/views/capture-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
-import { tonightView } from '../domain/views/tonight-view.ts';
+import { firstShowers } from './first-views.ts';
 
 type Shower<Kind extends keyof Views> = (
   ask: Views[Kind]['ask'],
@@ -17,11 +16,7 @@ type Shower<Kind extends keyof Views> = (
 
 /** One pure function for each view; a view without one is a type error. */
 const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
-  status: (_ask, _picture, status) => status,
-  tonight: (_ask, picture) => tonightView(picture),
-  code: findByCode,
-  tub: captureTub,
-  snake: captureAnimal,
+  ...firstShowers,
   racks: (_ask, picture) => racksView(picture),
   rack: rackView,
   meals: rowMeals,

@@ -1,16 +1,17 @@
 import { momentOf, roomNight, type Clock } from '../domain/core/calendar.ts';
 import { Fault } from '../domain/core/fault.ts';
 import { createMinter, inBase32, type DeviceId } from '../domain/core/ids.ts';
-import type { CollectionName, Commands, Views } from '../domain/desk.ts';
+import type { CollectionName, Commands, DeskStatus } from '../domain/desk.ts';
 import { defaultProtocol } from '../domain/protocol/values.ts';
 import { createNoteShelf, type NoteShelf } from '../store/device-notes.ts';
 import { createIdbLog } from '../store/idb-log.ts';
 import { createMemoryLog } from '../store/memory-log.ts';
 import { createPictureShelf, type PictureShelf } from '../store/picture-shelf.ts';
 import { openCollection, type Collection, type World } from './collection.ts';
-import { createDeskKeeper, type DeskKeeper } from './desk-keeper.ts';
+import type { DeskKeeper } from './desk-keeper.ts';
+import { deskStatus } from './desk-status.ts';
 import type { FromDesk, ToDesk } from './protocol.ts';
-import { show } from './show.ts';
+import { loadMoreViews, showView, type Watch } from './watched.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 /** A hash over the domain's source, put in by vite.config.ts. */
@@ -35,7 +36,9 @@ const minter = createMinter(writer, () => clock().ms);
 interface Open {
   readonly name: CollectionName;
   readonly collection: Collection;
-  readonly keeper: DeskKeeper;
+  readonly status: () => DeskStatus;
+  /** What decides on records and checks them: loaded after the first screens. */
+  readonly keeper: () => Promise<DeskKeeper>;
   readonly world: World;
   readonly channel: BroadcastChannel;
 }
@@ -45,15 +48,20 @@ let open: Promise<Open> | undefined;
 let shown: Open | undefined;
 let settleTimer: number | undefined;
 let historyTimer: number | undefined;
-const watched = new Map<number, { readonly kind: keyof Views; readonly ask: never }>();
+const watched = new Map<number, Watch>();
 
 const send = (message: FromDesk): void => self.postMessage(message);
+/** A part of this program that did not come is asked for again when it is needed. */
+const tryLater = (): void => undefined;
 
-function pushView(id: number, { collection, keeper }: Open): void {
+function pushView(id: number): void {
   const watch = watched.get(id);
-  if (!watch) return;
-  const view = show(watch.kind, watch.ask, collection.picture, keeper.status());
-  send({ is: 'view', id, view });
+  if (!watch || !shown) return;
+  const { collection, status } = shown;
+  const view = showView(watch, collection.picture, status());
+  if (view) send({ is: 'view', id, view: view.shown });
+  // Its part of the desk is on its way: it is shown as things stand when that is here.
+  else loadMoreViews().then(() => pushView(id), tryLater);
 }
 
 async function openByName(name: CollectionName): Promise<Open> {
@@ -72,7 +80,7 @@ async function openByName(name: CollectionName): Promise<Open> {
   let opened: Open | undefined;
   const changed = (): void => {
     if (!opened) return;
-    for (const id of watched.keys()) pushView(id, opened);
+    for (const id of watched.keys()) pushView(id);
     settleTimer ??= setTimeout(() => {
       settleTimer = undefined;
       // A full disk stops it here too; what it does is done again after the next change.
@@ -83,8 +91,18 @@ async function openByName(name: CollectionName): Promise<Open> {
     openCollection(world, changed),
     world.notes.load(),
   ]);
-  const keeper = createDeskKeeper(world, collection, name, notes, changed);
-  opened = { name, collection, keeper, world, channel };
+  let keeper: DeskKeeper | undefined;
+  opened = {
+    name,
+    collection,
+    status: () => keeper?.status() ?? deskStatus(world, collection, name, notes),
+    async keeper() {
+      const { createDeskKeeper } = await import('./desk-keeper.ts');
+      return (keeper ??= createDeskKeeper(world, collection, name, notes, changed));
+    },
+    world,
+    channel,
+  };
   shown = opened;
   channel.addEventListener('message', () => void collection.follow());
   changed();
@@ -132,7 +150,7 @@ async function openCommand(name: CollectionName): Promise<Commands['open']['answ
   if (name === 'demo' && opened.collection.picture.ledger.subjects.size === 0)
     await fillDemo(opened);
   readHistoryWhenQuiet();
-  return opened.keeper.status();
+  return opened.status();
 }
 
 /** The first screens are shown before the rest of the log follows; each new question puts it off. */
@@ -141,6 +159,9 @@ function readHistoryWhenQuiet(): void {
   historyTimer = setTimeout(() => {
     historyTimer = undefined;
     void open?.then(({ collection }) => collection.readHistory());
+    // What the next tap and the next screen need, before they do.
+    void open?.then(({ keeper }) => keeper()).catch(tryLater);
+    loadMoreViews().catch(tryLater);
   }, QUIET_MS);
 }
 
@@ -178,7 +199,8 @@ async function carryOut(message: Extract<ToDesk, { is: 'tell' }>): Promise<unkno
   if (message.kind === 'open') return openCommand(message.ask);
   if (message.kind === 'eraseDemo') return eraseDemo();
   const { keeper } = await needOpen();
-  const handle = keeper.handlers[message.kind] as (ask: unknown) => Promise<unknown>;
+  const { handlers } = await keeper();
+  const handle = handlers[message.kind] as (ask: unknown) => Promise<unknown>;
   return handle(message.ask);
 }
 
@@ -191,7 +213,7 @@ async function receive(message: ToDesk): Promise<void> {
   try {
     if (message.is === 'watch') {
       watched.set(message.id, { kind: message.kind, ask: message.ask as never });
-      if (shown) pushView(message.id, shown);
+      pushView(message.id);
     } else {
       send({ is: 'answer', id: message.id, answer: await carryOut(message) });
     }

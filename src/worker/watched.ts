@@ -1,0 +1,29 @@
+import type { DeskStatus, Views } from '../domain/desk.ts';
+import type { Picture } from '../domain/picture/picture.ts';
+import { firstShowers } from './first-views.ts';
+
+/** A view that the page watches. */
+export interface Watch {
+  readonly kind: keyof Views;
+  readonly ask: never;
+}
+
+let showAny: (typeof import('./show.ts'))['show'] | undefined;
+
+/** All other views, and what works them out. Errors: rejects where the device does not give it. */
+export async function loadMoreViews(): Promise<void> {
+  ({ show: showAny } = await import('./show.ts'));
+}
+
+/** Undefined until the part of the desk that shows it is loaded. */
+export function showView(
+  { kind, ask }: Watch,
+  picture: Picture,
+  status: DeskStatus,
+): { readonly shown: unknown } | undefined {
+  const first: Partial<Record<keyof Views, (...given: never) => unknown>> = firstShowers;
+  const shower = first[kind] as
+    ((ask: never, picture: Picture, status: DeskStatus) => unknown) | undefined;
+  if (shower) return { shown: shower(ask, picture, status) };
+  return showAny && { shown: showAny(kind, ask, picture, status) };
+}

@@ -3,13 +3,17 @@ import { bundleFigures } from './bundle.ts';
 import { decodeFigures } from './decode.ts';
 import { print } from './figure.ts';
 import { foldFigures } from './fold.ts';
+import { follicleFigures } from './follicles.ts';
 import { lighthouseFigures } from './lighthouse.ts';
 import { machineFigure } from './machine.ts';
+import { windowFigures } from './windows.ts';
 
 // Everything that is measured, one JSON object a line. About ten minutes; each file runs alone too.
 
 print(machineFigure());
 foldFigures(print);
+windowFigures(print);
+follicleFigures(print);
 await bundleFigures(print);
 await browserFigures(print);
 await lighthouseFigures(print);

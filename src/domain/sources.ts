@@ -56,7 +56,7 @@ export const sources = {
   ),
   windowLearning: {
     kind: 'assumption',
-    cite: 'Rooms differ as much as the cycles within one, and the usual spread is worth eight cycles. Conjugate normal–inverse-gamma update, Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution.',
+    cite: 'Rooms differ as much as the cycles within one, a quarter of which is between females; the usual spread is worth eight cycles. Conjugate normal–inverse-gamma update, Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution.',
   },
   readySize: practice(
     'females breed from about 1,500 g and 2½–3 years, males from 500 g, better 700–800 g, and a year.',

@@ -75,13 +75,8 @@ function believe(link: LinkName, protocol: Protocol, own: readonly OwnInterval[]
   const { aheadDays, location, scale } = usualLength(spread, protocol.windowSpreadCycles);
   const counted = own.flatMap((each) => withinReason(each, spread));
   const prior = splitUp(location, scale, protocol);
-  const learnt = learn(
-    prior,
-    seenBetween(
-      prior,
-      counted.map((each) => candidates(each, aheadDays)),
-    ),
-  );
+  const found = counted.map((each) => candidates(each, aheadDays));
+  const learnt = learn(prior, seenBetween(prior, found));
   return { spread, aheadDays, counted, learnt, lags: new Map() };
 }
 
@@ -92,8 +87,9 @@ function believe(link: LinkName, protocol: Protocol, own: readonly OwnInterval[]
  * With k one half, and no females told apart, the prior's mean is worth one cycle.
  */
 function splitUp(location: number, scale: number, protocol: Protocol): Prior {
-  const k = protocol.windowKeeperShare;
-  const f = protocol.windowFemaleShare;
+  // Where all of it were one part, the others could not be learnt.
+  const k = Math.min(Math.max(protocol.windowKeeperShare, 0.01), 0.99);
+  const f = Math.min(protocol.windowFemaleShare, 0.99);
   const cycles = (1 - k) * (1 - f);
   return {
     mean: location,

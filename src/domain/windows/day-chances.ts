@@ -40,14 +40,13 @@ export function between(first: Day, last: Day): DayChances {
 
 /** When the next event falls: each day the first may have fallen on, and each lag after it. */
 export function convolve(start: DayChances, lag: LagChances): DayChances {
+  const [days, lags] = [start.chances, lag.chances];
   const chances: number[] = [];
-  const days = start.chances.length + lag.chances.length - 1;
-  for (let day = 0; day < days; day += 1) {
-    const first = Math.max(0, day - lag.chances.length + 1);
-    const last = Math.min(day, start.chances.length - 1);
+  for (let day = 0; day < days.length + lags.length - 1; day += 1) {
+    const last = Math.min(day, days.length - 1);
     let sum = 0;
-    for (let n = first; n <= last; n += 1) {
-      sum += (start.chances[n] ?? 0) * (lag.chances[day - n] ?? 0);
+    for (let n = Math.max(0, day - lags.length + 1); n <= last; n += 1) {
+      sum += (days[n] ?? 0) * (lags[day - n] ?? 0);
     }
     chances.push(sum);
   }

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { chanceFrom } from '../../../demo-data/random.ts';
 import { addDays, daysBetween } from '../../../src/domain/core/calendar.ts';
@@ -92,6 +93,28 @@ describe('own cycles', () => {
     expect(toLay(own, cleo)).toBe(toLay(own));
     expect(toLay(own, anna)).not.toBe(toLay([...own], anna));
   });
+});
+
+test('whatever was seen, and whatever the shares, there are chances on every day that can be', () => {
+  const interval = fc
+    .tuple(fc.constantFrom(anna, bella, cleo), fc.nat(70), fc.nat(30))
+    .map(([female, days, more]) => between2(female, days, days + more));
+  const share = fc.double({ min: 0, max: 1, noNaN: true });
+  fc.assert(
+    fc.property(fc.array(interval, { maxLength: 20 }), share, share, (own, keepers, females) => {
+      const protocol = {
+        ...defaultProtocol,
+        windowKeeperShare: keepers,
+        windowFemaleShare: females,
+      };
+      const { chances, ownCycles } = lagChances('shed to lay', protocol, own, anna);
+      // Common practice, no source: 14 to 55 days.
+      expect([chances.fromDays, chances.chances.length]).toEqual([14, 42]);
+      expect(chances.chances.every((chance) => chance >= 0)).toBe(true);
+      expect(chances.chances.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+      expect(ownCycles).toBeLessThanOrEqual(own.length);
+    }),
+  );
 });
 
 describe('lengths that cannot be', () => {

@@ -18,13 +18,17 @@ export interface EveningView {
  * counts and what an alarm asks, and no rule's alarm may name a person.
  */
 export function eveningView(picture: Picture): EveningView {
-  const { night, alarms, counts } = tonightView(picture);
+  const { night, rooms, alarms: ofSnakes, counts } = tonightView(picture);
+  const alarms = [
+    ...rooms.map(({ name, asks }) => `${name}: ${asks}`),
+    ...ofSnakes.map(({ asks }) => asks),
+  ];
   const chores = acts.reduce((sum, act) => sum + counts[act], 0);
   const alarmWords =
     alarms.length === 0 ? '' : alarms.length === 1 ? '1 alarm' : `${alarms.length} alarms`;
   const choreWords = chores === 0 ? '' : `${chores} to do`;
   const lines = [
-    ...alarms.map(({ asks }) => asks),
+    ...alarms,
     acts
       .filter((act) => counts[act] > 0)
       .map((act) => `${counts[act]} ${actWords[act]}`)

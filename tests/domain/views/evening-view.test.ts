@@ -76,11 +76,11 @@ test('its number is what the list on the screen comes to, whatever is on record'
     fc.property(anyLog, (events) => {
       const picture = aPicture(events);
       const { count, title } = eveningView(picture);
-      const { stops, alarms } = tonightView(picture);
+      const { stops, alarms, rooms } = tonightView(picture);
       const open = stops.flatMap(({ chores }) =>
         chores.filter(({ blocked }) => blocked === undefined),
       );
-      expect(count).toBe(open.length + alarms.length);
+      expect(count).toBe(open.length + alarms.length + rooms.length);
       expect(title).not.toMatch(/undefined|NaN/);
     }),
     runs(60),

@@ -1,13 +1,15 @@
-import type { ComponentType } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { useModel } from './model.ts';
 
 /**
  * A screen that is fetched when first shown, so that the capture screen need not wait for it. The
  * service worker has it on the device from the first visit, so this works without a network.
+ * `meanwhile` stands in its place until then.
  */
 export function lazy<Props extends object>(
   load: () => Promise<ComponentType<Props>>,
+  meanwhile: ComponentChildren = <main class="page" aria-busy="true" />,
 ): ComponentType<Props> {
   let loaded: ComponentType<Props> | undefined;
   return function Lazy(props: Props) {
@@ -20,6 +22,6 @@ export function lazy<Props extends object>(
         setScreen(() => screen);
       }, failWith);
     }, []);
-    return Screen ? <Screen {...props} /> : <main class="page" aria-busy="true" />;
+    return Screen ? <Screen {...props} /> : <>{meanwhile}</>;
   };
 }

@@ -7,6 +7,7 @@ import { createPicture, type Picture } from '../domain/picture/picture.ts';
 import type { EventLog } from '../domain/ports.ts';
 import { createLedger } from '../domain/state/ledger.ts';
 import type { NoteShelf } from '../store/device-notes.ts';
+import type { PhotoShelf } from '../store/photo-shelf.ts';
 import type { PictureShelf } from '../store/picture-shelf.ts';
 
 /** What the desk needs of the world: places to keep things, the clock, chance, and other tabs. */
@@ -15,6 +16,7 @@ export interface World {
   readonly log: EventLog;
   readonly shelf: PictureShelf;
   readonly notes: NoteShelf;
+  readonly photos: PhotoShelf;
   readonly inMemoryOnly: boolean;
   readonly clock: () => Clock;
   readonly chance: () => number;

@@ -3,10 +3,11 @@ import { Fault } from '../domain/core/fault.ts';
 import { createMinter, inBase32, type DeviceId } from '../domain/core/ids.ts';
 import type { CollectionName, Commands, DeskStatus } from '../domain/desk.ts';
 import { defaultProtocol } from '../domain/protocol/values.ts';
-import { createNoteShelf, type NoteShelf } from '../store/device-notes.ts';
+import { createNoteShelf } from '../store/device-notes.ts';
 import { createIdbLog } from '../store/idb-log.ts';
 import { createMemoryLog } from '../store/memory-log.ts';
-import { createPictureShelf, type PictureShelf } from '../store/picture-shelf.ts';
+import { createMemoryPhotos, createPhotoShelf } from '../store/photo-shelf.ts';
+import { createPictureShelf } from '../store/picture-shelf.ts';
 import { openCollection, type Collection, type World } from './collection.ts';
 import type { DeskKeeper } from './desk-keeper.ts';
 import { deskStatus } from './desk-status.ts';
@@ -112,7 +113,7 @@ async function openByName(name: CollectionName): Promise<Open> {
 /** IndexedDB, or memory in a window that refuses it; the page says which. */
 async function places(
   database: string,
-): Promise<Pick<World, 'log' | 'shelf' | 'notes' | 'inMemoryOnly'>> {
+): Promise<Pick<World, 'log' | 'shelf' | 'notes' | 'photos' | 'inMemoryOnly'>> {
   try {
     const log = createIdbLog(`${database}-log`);
     await log.readAfter(Number.MAX_SAFE_INTEGER - 1);
@@ -120,6 +121,7 @@ async function places(
       log,
       shelf: createPictureShelf(`${database}-picture`, BUILD),
       notes: createNoteShelf(`${database}-notes`),
+      photos: createPhotoShelf(`${database}-photos`),
       inMemoryOnly: false,
     };
   } catch {
@@ -127,7 +129,7 @@ async function places(
   }
 }
 
-function forgetful(): { readonly shelf: PictureShelf; readonly notes: NoteShelf } {
+function forgetful(): Pick<World, 'shelf' | 'notes' | 'photos'> {
   let notes = {};
   return {
     shelf: { load: async () => undefined, save: async () => {}, clear: async () => {} },
@@ -138,6 +140,7 @@ function forgetful(): { readonly shelf: PictureShelf; readonly notes: NoteShelf 
       },
       clear: async () => {},
     },
+    photos: createMemoryPhotos(),
   };
 }
 
@@ -183,6 +186,7 @@ async function eraseDemo(): Promise<null> {
       before.world.log.erase(),
       before.world.shelf.clear(),
       before.world.notes.clear(),
+      before.world.photos.clear(),
     ]);
     open = undefined;
     shown = undefined;

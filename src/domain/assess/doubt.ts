@@ -5,8 +5,10 @@ export interface Doubt {
   readonly code: string;
   /** What looks wrong, with the value and what it is held against. */
   readonly message: string;
-  /** The likely intended value, as a button. */
-  readonly instead?: { readonly label: string; readonly value: number } | undefined;
+  /** The likely intended value, as a button; of two axes, both. */
+  readonly instead?:
+    | { readonly label: string; readonly value: number; readonly across?: number | undefined }
+    | undefined;
 }
 
 /** What stands against writing a record down, by how strongly. */

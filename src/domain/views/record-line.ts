@@ -1,7 +1,8 @@
 import type { Day, Moment } from '../core/calendar.ts';
-import type { EventId } from '../core/ids.ts';
+import type { EventId, PhotoId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
+import { amendShed, type Amendment } from './amend-shed.ts';
 import { eventWords } from './words.ts';
 
 /** A record as one line of a history. */
@@ -15,6 +16,10 @@ export interface RecordLine {
   readonly remark?: string | undefined;
   /** Why it no longer counts. */
   readonly struck?: string | undefined;
+  /** A picture that was kept. */
+  readonly photo?: PhotoId | undefined;
+  /** What may be said of it now that more is known, as a record that stands in for it. */
+  readonly amend?: Amendment | undefined;
 }
 
 export function recordLine(event: RackEvent, picture: Picture, struck?: string): RecordLine {
@@ -27,5 +32,7 @@ export function recordLine(event: RackEvent, picture: Picture, struck?: string):
     by: event.by,
     remark: 'remark' in event ? event.remark : undefined,
     struck,
+    photo: event.type === 'photo-kept' ? event.photo : undefined,
+    amend: event.type === 'shed' && struck === undefined ? amendShed(event, picture) : undefined,
   };
 }

@@ -3,7 +3,13 @@ import { showGrams } from '../../domain/core/units.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { Because } from '../components/Because.tsx';
 import { Icon } from '../components/Icon.tsx';
+import { Unfolds } from '../components/Unfolds.tsx';
+import { lazy } from '../lazy.tsx';
 import { nightWords } from '../night.ts';
+import { CallVet } from '../screens/CallVet.tsx';
+import { AmendButton } from './AmendButton.tsx';
+
+const PhotoOf = lazy(async () => (await import('./PhotoOf.tsx')).PhotoOf, null);
 
 /** What is due here and why, and the last few things written down. */
 export function CaptureFacts({
@@ -46,6 +52,7 @@ export function CaptureFacts({
           </span>
         )}
       </p>
+      {occupant.season && <Stage stage={occupant.season.stage} />}
       {occupant.chores.map((chore) => (
         <div class={`due${chore.blocked === undefined ? '' : ' due-blocked'}`} key={chore.rule}>
           <p>
@@ -60,6 +67,7 @@ export function CaptureFacts({
             </p>
           )}
           <Because chore={chore} />
+          {chore.vet && <CallVet />}
         </div>
       ))}
       {occupant.chores.length === 0 && occupant.feedingBlock !== undefined && (
@@ -71,10 +79,26 @@ export function CaptureFacts({
       <ol class="recent" aria-label="Last records">
         {occupant.recent.map((line) => (
           <li key={line.id}>
-            <span class="quiet number">{nightWords(line.night)}</span> {line.words}
+            <span class="quiet number">{nightWords(line.night)}</span> {line.words}{' '}
+            {line.photo && (
+              <PhotoOf photo={line.photo} words={`Picture, ${nightWords(line.night)}`} />
+            )}
+            {line.amend && <AmendButton amend={line.amend} />}
           </li>
         ))}
       </ol>
     </section>
   );
 }
+
+const Stage = ({ stage }: { readonly stage: NonNullable<Occupant['season']>['stage'] }) => (
+  <Unfolds kind="stage" summary={stage.words}>
+    {() => (
+      <div class="because">
+        {[...stage.because, stage.says, stage.source].map((words) => (
+          <p key={words}>{words}</p>
+        ))}
+      </div>
+    )}
+  </Unfolds>
+);

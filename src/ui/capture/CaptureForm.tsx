@@ -3,13 +3,17 @@ import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { useModel } from '../model.ts';
 import { onNight } from './drafts.ts';
 import type { FormName, FormProps } from './form-props.ts';
+import { EggsForm } from './EggsForm.tsx';
 import { FolliclesForm } from './FolliclesForm.tsx';
 import { MealForm } from './MealForm.tsx';
 import { MoreForm } from './MoreForm.tsx';
 import { MoveForm } from './MoveForm.tsx';
+import { OvulationForm } from './OvulationForm.tsx';
 import { PairForm } from './PairForm.tsx';
+import { PictureForm } from './PictureForm.tsx';
 import { ShedForm } from './ShedForm.tsx';
 import { WeighForm } from './WeighForm.tsx';
+import './forms.css';
 
 const forms = {
   weigh: WeighForm,
@@ -17,6 +21,9 @@ const forms = {
   follicles: FolliclesForm,
   meal: MealForm,
   pair: PairForm,
+  ovulation: OvulationForm,
+  eggs: EggsForm,
+  picture: PictureForm,
   more: MoreForm,
   move: MoveForm,
 } as const;
@@ -37,16 +44,20 @@ export function CaptureForm({
   const { write } = useModel();
   const Form = forms[name];
   const close = () => onForm(undefined);
-  const put: FormProps['put'] = (draft, words, { after, instead } = {}) =>
+  const put: FormProps['put'] = (draft, words, { also = [], after, instead } = {}) => {
+    const dated = (first: typeof draft) => [first, ...also].map((each) => onNight(each, night));
     void write({
-      drafts: [onNight(draft, night)],
+      drafts: dated(draft),
       tub: view.tub,
       words: `${occupant.name}: ${words}`,
-      instead: instead && ((value) => [onNight(instead(value), night)]),
+      instead: instead && ((value, across) => dated(instead(value, across))),
       after: () => {
         after?.();
         close();
       },
     });
-  return <Form view={view} occupant={occupant} put={put} onClose={close} onForm={onForm} />;
+  };
+  return (
+    <Form view={view} occupant={occupant} night={night} put={put} onClose={close} onForm={onForm} />
+  );
 }

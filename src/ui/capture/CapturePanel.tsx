@@ -1,11 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Day } from '../../domain/core/calendar.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { Notices } from '../screens/Notices.tsx';
 import { CaptureActions } from './CaptureActions.tsx';
 import { CaptureFacts } from './CaptureFacts.tsx';
-import { CaptureForm } from './CaptureForm.tsx';
 import type { FormName } from './form-props.ts';
+import { fetchFormsSoon, LazyForm } from './lazy-form.tsx';
 import { EmptyTub } from './EmptyTub.tsx';
 import { TubHead } from './TubHead.tsx';
 import { WhenPicker } from './WhenPicker.tsx';
@@ -20,6 +20,7 @@ export function CapturePanel({ view }: { readonly view: CaptureView }) {
   const [chosen, setChosen] = useState<string>();
   const [form, setForm] = useState<FormName>();
   const [night, setNight] = useState<Day>();
+  useEffect(fetchFormsSoon, []);
   const occupant: Occupant | undefined =
     view.occupants.find(({ id }) => id === chosen) ?? view.occupants[0];
 
@@ -36,13 +37,7 @@ export function CapturePanel({ view }: { readonly view: CaptureView }) {
             <CaptureActions view={view} occupant={occupant} night={night} onForm={setForm} />
           </div>
           {form && (
-            <CaptureForm
-              name={form}
-              view={view}
-              occupant={occupant}
-              night={night}
-              onForm={setForm}
-            />
+            <LazyForm name={form} view={view} occupant={occupant} night={night} onForm={setForm} />
           )}
         </>
       ) : (

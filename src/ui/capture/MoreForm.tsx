@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useDraft } from '../model.ts';
+import { CallVet } from '../screens/CallVet.tsx';
 import type { FormProps } from './form-props.ts';
 import { rareRecords, type RareRecord } from './rare-records.ts';
 
@@ -15,6 +16,7 @@ export function MoreForm({ view, occupant, put, onClose, onForm }: FormProps) {
     return (
       <Sheet title={chosen.title} onClose={onClose}>
         {chosen.caution !== undefined && <p class="note note-warn small">{chosen.caution}</p>}
+        {chosen.vet && <CallVet />}
         {chosen.choices && (
           <div class={chosen.choices.length > 8 ? 'three' : 'two'}>
             {chosen.choices.map(({ words, draft }) => (
@@ -46,7 +48,8 @@ export function MoreForm({ view, occupant, put, onClose, onForm }: FormProps) {
             onPress={() => {
               const [only, second] = record.choices ?? [];
               // A single choice needs no second tap, unless it carries a caution.
-              if (only && !second && record.caution === undefined) put(only.draft, only.words);
+              if (record.form) onForm(record.form);
+              else if (only && !second && record.caution === undefined) put(only.draft, only.words);
               else setTitle(record.title);
             }}
           >

@@ -1,7 +1,6 @@
 import { addDays, type Day } from '../../domain/core/calendar.ts';
+import { NIGHTS_BACK } from '../../domain/views/nights-back.ts';
 import { nightWords } from '../night.ts';
-
-const NIGHTS_BACK = 6;
 
 /** Which night it happened: tonight unless said otherwise. Catching up is part of the job. */
 export function WhenPicker({

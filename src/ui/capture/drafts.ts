@@ -7,7 +7,11 @@ import { offsetMinOn } from '../night.ts';
 export const onNight = (draft: Draft, night: Day | undefined): Draft =>
   night === undefined
     ? draft
-    : { ...draft, at: eveningOf(night, offsetMinOn(night)), precision: 'day' };
+    : {
+        ...draft,
+        at: eveningOf(night, offsetMinOn(night)),
+        precision: draft.notBefore === undefined ? 'day' : 'between',
+      };
 
 export const takenOut = ({ male, female }: NonNullable<CaptureView['pair']>): Draft => ({
   type: 'taken-out',

@@ -3,6 +3,7 @@ import type { Draft } from '../../domain/events/event.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import type { IconName } from '../components/Icon.tsx';
 import { takenOut } from './drafts.ts';
+import type { FormName } from './form-props.ts';
 
 /** One choice of a rare record, and what it writes. */
 export interface Choice {
@@ -15,7 +16,11 @@ export interface RareRecord {
   readonly title: string;
   readonly icon: IconName;
   readonly caution?: string | undefined;
+  /** The caution leaves it to a vet: the keeper's own is named with it. */
+  readonly vet?: true;
   readonly choices?: readonly Choice[] | undefined;
+  /** It has a form of its own. */
+  readonly form?: FormName;
   /** A line of text becomes this draft. */
   readonly write?: ((text: string) => Draft) | undefined;
   readonly prompt?: string | undefined;
@@ -42,6 +47,7 @@ export function rareRecords(view: CaptureView, occupant: Occupant): readonly Rar
       icon: 'undo',
       caution:
         'No food and no handling for two weeks. Twice in 60 days, or with weight loss: a vet.',
+      vet: true,
       choices: ([1, 2, 3, 5] as const).map((afterDays) => ({
         words: `brought up its meal after ${afterDays === 1 ? '1 day' : `${afterDays} days`}`,
         draft: { type: 'regurgitated', animal, afterDays },
@@ -75,6 +81,7 @@ export function rareRecords(view: CaptureView, occupant: Occupant): readonly Rar
       icon: 'alarm',
       caution:
         'Open-mouth breathing, bubbles, a prolapse, stalled laying: to a reptile vet within a day or two, at once if it is weak.',
+      vet: true,
       choices: healthSystems.flatMap((system) =>
         severities.map(([severity, word]) => ({
           words: `${system}, ${word}`,
@@ -82,6 +89,7 @@ export function rareRecords(view: CaptureView, occupant: Occupant): readonly Rar
         })),
       ),
     },
+    { title: 'Picture', icon: 'camera', form: 'picture' },
     {
       title: 'Note',
       icon: 'more',
@@ -135,7 +143,8 @@ function pairRecords({ pair }: CaptureView): readonly RareRecord[] {
   ];
 }
 
-function femaleRecords({ id: animal }: Occupant): readonly RareRecord[] {
+function femaleRecords({ id: animal, season }: Occupant): readonly RareRecord[] {
+  const nestBox = season?.nestBoxIsIn ? 'out' : 'in';
   return [
     {
       title: 'Sign',
@@ -145,16 +154,36 @@ function femaleRecords({ id: animal }: Occupant): readonly RareRecord[] {
         draft: { type: 'sign-seen', animal, sign },
       })),
     },
+    { title: 'Ovulation', icon: 'look', form: 'ovulation' },
+    { title: 'Eggs', icon: 'eggs', form: 'eggs' },
     {
-      title: 'Ovulation',
-      icon: 'follicles',
-      choices: (['seen at peak', 'seen late', 'inferred'] as const).map((sure) => ({
-        words: `ovulation, ${sure}`,
-        draft: { type: 'ovulated', animal, sure },
+      title: 'Looked, nothing yet',
+      icon: 'look',
+      choices: (['ovulation', 'eggs'] as const).map((lookedFor) => ({
+        words: `looked for ${lookedFor}: nothing yet`,
+        draft: { type: 'nothing-yet', animal, lookedFor },
       })),
     },
+    {
+      title: `Nest box ${nestBox}`,
+      icon: 'nest',
+      choices: [
+        { words: `nest box ${nestBox}`, draft: { type: 'nest-box-set', animal, is: nestBox } },
+      ],
+    },
+    ...(season?.isOpen ? [seasonEnd(animal)] : []),
   ];
 }
+
+/** Its records stay; what is seen next begins a new season. */
+const seasonEnd = (animal: Occupant['id']): RareRecord => ({
+  title: 'End her season',
+  icon: 'hold',
+  choices: (['resorbed', 'no ovulation', 'year off', 'recovered'] as const).map((why) => ({
+    words: `season over: ${why}`,
+    draft: { type: 'season-closed', animal, why },
+  })),
+});
 
 function tubRecords({ tub }: CaptureView): readonly RareRecord[] {
   if (tub === undefined) return [];

@@ -71,7 +71,7 @@ export function Asking() {
               type="button"
               class="slab slab-main"
               onClick={() => {
-                const drafts = writing.instead?.(instead.value);
+                const drafts = writing.instead?.(instead.value, instead.across);
                 if (drafts)
                   void model.write({
                     ...writing,

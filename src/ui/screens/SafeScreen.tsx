@@ -1,5 +1,5 @@
-import { useRef, useState } from 'preact/hooks';
-import type { DeskStatus, RestorePreview } from '../../domain/desk.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Commands, DeskStatus, RestorePreview } from '../../domain/desk.ts';
 import { Icon } from '../components/Icon.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';
@@ -49,7 +49,27 @@ function WhereTheyLive({ status }: { readonly status: DeskStatus }) {
           update the app to see them.
         </p>
       )}
+      <PicturesHere />
     </div>
+  );
+}
+
+const MB = 1_000_000;
+
+/** What pictures take, and that a backup leaves them here. */
+function PicturesHere() {
+  const { desk } = useModel();
+  const [room, setRoom] = useState<Commands['photoRoom']['answer']>();
+  useEffect(() => {
+    desk.tell('photoRoom', null).then(setRoom, () => undefined);
+  }, []);
+  if (!room || room.count === 0) return null;
+  const megabytes = Math.max(0.1, room.bytes / MB).toFixed(1);
+  return (
+    <p class="small">
+      {room.count === 1 ? '1 picture takes' : `${room.count} pictures take`} {megabytes} MB here. A
+      backup holds the records, without the pictures.
+    </p>
   );
 }
 

@@ -1,0 +1,2 @@
+/** How many nights back something can be written down at the tub. */
+export const NIGHTS_BACK = 14;

@@ -1,6 +1,7 @@
 import { instantMs, type Clock, type Day, type Moment } from '../src/domain/core/calendar.ts';
 import type { DeviceId } from '../src/domain/core/ids.ts';
 import { RackEvent, type EventOf, type EventType } from '../src/domain/events/event.ts';
+import { newestVersion } from '../src/domain/events/read-event.ts';
 import { createPicture, type Picture } from '../src/domain/picture/picture.ts';
 import { createLedger } from '../src/domain/state/ledger.ts';
 import { eventId } from './make-ids.ts';
@@ -28,7 +29,7 @@ export function anEvent<Type extends EventType>(
     loggedAt: at,
     device: 'MAKE0' as DeviceId,
     type,
-    v: 1,
+    v: newestVersion(type),
     ...samples[type],
     ...parts,
   }) as EventOf<Type>;

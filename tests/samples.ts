@@ -1,6 +1,6 @@
 import type { EventOf, EventType } from '../src/domain/events/event.ts';
 import type { Prey } from '../src/domain/events/feeding.ts';
-import { animalId, clutchId, code, eventId, rackId, roomId, tubId } from './make-ids.ts';
+import { animalId, clutchId, code, eventId, photoId, rackId, roomId, tubId } from './make-ids.ts';
 
 type Envelope =
   | 'id'
@@ -28,6 +28,24 @@ export const smallRat: Prey = { kind: 'rat', size: 'small', eachG: 65, count: 1,
 export const samples: Samples = {
   'room-made': { room: roomId(1), name: 'Snake room' },
   'rack-made': { rack: rackId(1), room: roomId(1), name: 'B', rows: 4, columns: 2, walk: 'rows' },
+  'room-read': { room: roomId(1), spot: 'air', tempC: 25.4 },
+  'room-logged': {
+    room: roomId(1),
+    spot: 'air',
+    sensor: 'shelf',
+    readings: [
+      [0, 25.4],
+      [5, 25.5, 60],
+    ],
+  },
+  'room-programme-set': {
+    room: roomId(1),
+    from: '2026-10-01' as Day,
+    name: 'Even',
+    dayFromMin: 480,
+    nightFromMin: 1_200,
+    steps: [{ month: 1, day: 1, dayC: 27, nightC: 26, hotSpotC: 32 }],
+  },
   'rack-removed': { rack: rackId(1) },
   'tub-made': { tub, code: code(1), rack: rackId(1), row: 1, column: 1 },
   'tub-moved': { tub, rack: rackId(1), row: 2, column: 1 },

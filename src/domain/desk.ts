@@ -1,16 +1,25 @@
 import type { LabelCode } from './core/code.ts';
-import type { AnimalId, EventId, RackId, TubId } from './core/ids.ts';
+import type { AnimalId, EventId, PhotoId, RackId, RoomId, TubId } from './core/ids.ts';
 import type { Refusal, Result } from './core/result.ts';
 import type { Doubt } from './assess/doubt.ts';
 import type { CalendarEntry } from './calendar-file/entry.ts';
 import type { NewAnimal } from './commands/new-animals.ts';
 import type { NewRack } from './commands/new-rack.ts';
 import type { Draft } from './events/event.ts';
+import type { ProtocolChanges } from './protocol/own-protocol.ts';
+import type { Vet } from './state/house.ts';
+import type { ColumnMap } from './room/csv/columns.ts';
+import type { ReadingsPreview } from './room/csv/look-into.ts';
+import type { Spot } from './state/readings.ts';
 import type { AnimalView } from './views/animal-view.ts';
 import type { CaptureView, Found } from './views/capture-view.ts';
 import type { EveningView } from './views/evening-view.ts';
 import type { Hit } from './views/find-view.ts';
 import type { LabelsView } from './views/labels-view.ts';
+import type { LanesView } from './views/lanes-view.ts';
+import type { ProtocolPreview } from './views/protocol-preview.ts';
+import type { ProtocolView } from './views/protocol-view.ts';
+import type { RoomAsk, RoomView } from './views/room-view.ts';
 import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
 import type { TonightView } from './views/tonight-view.ts';
 
@@ -59,6 +68,7 @@ export interface Views {
   /** Undefined for the demo, which never reminds of anything. */
   readonly evening: { readonly ask: null; readonly view: EveningView | undefined };
   readonly calendar: { readonly ask: null; readonly view: readonly CalendarEntry[] };
+  readonly room: { readonly ask: RoomAsk; readonly view: RoomView | undefined };
 }
 
 /** What became of something to be written down. */
@@ -106,8 +116,22 @@ export interface Commands {
     readonly ask: readonly NewAnimal[];
     readonly answer: Result<readonly AnimalId[]>;
   };
-  /** Gives an animal a card to be printed; the same one if it has one. */
-  readonly giveCard: { readonly ask: readonly AnimalId[]; readonly answer: Recorded };
+  /**
+   * Lays a picture by, as JPEG. It counts once a record names it: one that is written in the same
+   * go as another is about that one.
+   */
+  readonly keepPhoto: { readonly ask: Uint8Array; readonly answer: PhotoId };
+  /** Undefined where it was kept on another device. */
+  readonly photo: { readonly ask: PhotoId; readonly answer: Uint8Array | undefined };
+  /** Throws away one that no record names. */
+  readonly dropPhoto: { readonly ask: PhotoId; readonly answer: null };
+  /** What pictures take on this device. */
+  readonly photoRoom: {
+    readonly ask: null;
+    readonly answer: { readonly count: number; readonly bytes: number };
+  };
+  /** Gives an animal a card, or a room a label, to be printed; the same one if it has one. */
+  readonly giveCard: { readonly ask: readonly (AnimalId | RoomId)[]; readonly answer: Recorded };
   readonly backUp: {
     readonly ask: null;
     readonly answer: { readonly fileName: string; readonly text: string };
@@ -129,6 +153,25 @@ export interface Commands {
 }
 
 /** What the screens need from outside. `src/app` makes it from a worker. */
+  /** Looks into a sensor's file and says what would be taken in. Changes nothing. */
+  readonly lookIntoReadings: {
+    readonly ask: {
+      readonly room: RoomId;
+      readonly sensor: string;
+      readonly spot: Spot;
+      readonly rack?: RackId | undefined;
+      /** Absent: the one looked into last. */
+      readonly file?: FileLike | undefined;
+      /** What the columns hold; absent: as guessed. */
+      readonly map?: ColumnMap | undefined;
+    };
+    readonly answer: Result<ReadingsPreview>;
+  };
+  /** Writes down the readings that the last look found new. */
+  readonly takeInReadings: {
+    readonly ask: null;
+    readonly answer: Result<{ readonly readings: number; readonly ids: readonly EventId[] }>;
+  };
 export interface Desk {
   /** Calls back at once and after each change, until the returned function is called. */
   watch<Kind extends keyof Views>(

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { AnimalId, RackId, TubId } from '../domain/core/ids.ts';
+import type { AnimalId, RackId, RoomId, TubId } from '../domain/core/ids.ts';
 import type { DeskStatus } from '../domain/desk.ts';
 import { Icon, type IconName } from './components/Icon.tsx';
 import { lazy } from './lazy.tsx';
@@ -27,6 +27,7 @@ const RemindersScreen = lazy(
 const SafeScreen = lazy(async () => (await import('./screens/SafeScreen.tsx')).SafeScreen);
 const ShelfScreen = lazy(async () => (await import('./screens/ShelfScreen.tsx')).ShelfScreen);
 const StartScreen = lazy(async () => (await import('./screens/StartScreen.tsx')).StartScreen);
+const RoomScreen = lazy(async () => (await import('./screens/RoomScreen.tsx')).RoomScreen);
 
 /** What the shell tells of a waiting new version. */
 export interface Updates {
@@ -88,6 +89,8 @@ function Screen() {
       return <MealsScreen id={second as RackId} />;
     case 'find':
       return <FindScreen />;
+    case 'room':
+      return <RoomScreen id={second as RoomId} form={third} />;
     case 'add':
       return <AddScreen position={second === '' ? undefined : second} />;
     case 'new-rack':

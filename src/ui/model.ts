@@ -119,6 +119,8 @@ export function createModel(
     write,
     /** Says that something is done that cannot be undone with a tap. */
     say: (words: string) => show({ words, ids: [], notes: [] }),
+    /** Says that something was written down, which undo strikes. */
+    said: (words: string, ids: readonly EventId[]) => show({ words, ids, notes: [] }),
     fail,
     failWith,
 

@@ -25,6 +25,9 @@ export const go = (to: string): void => {
   location.hash = to;
 };
 
+/** Without a step in the history: going back must not lead here again. */
+export const goInstead = (to: string): void => location.replace(`#${to}`);
+
 export function goBack(): void {
   if (history.length > 1) history.back();
   else go('/tonight');

@@ -1,6 +1,7 @@
 import { assess, type Previous } from '../domain/assess/assess.ts';
 import { newAnimalDrafts } from '../domain/commands/new-animals.ts';
-import { freshCodes, newRackDrafts } from '../domain/commands/new-rack.ts';
+import { newLabelDrafts } from '../domain/commands/new-labels.ts';
+import { newRackDrafts } from '../domain/commands/new-rack.ts';
 import { momentOf } from '../domain/core/calendar.ts';
 import { ok, refuse, type Refusal } from '../domain/core/result.ts';
 import type { Commands, DeskStatus, Recorded } from '../domain/desk.ts';
@@ -8,11 +9,12 @@ import type { Verdict } from '../domain/assess/doubt.ts';
 import type { Draft, RackEvent } from '../domain/events/event.ts';
 import { newestVersion, readEvent } from '../domain/events/read-event.ts';
 import type { TubId } from '../domain/core/ids.ts';
-import { cardOf } from '../domain/views/animal-view.ts';
 import { calendarEntries } from '../domain/views/calendar-view.ts';
 import type { DeviceNotes } from '../store/device-notes.ts';
 import type { Collection, World } from './collection.ts';
 import { deskStatus } from './desk-status.ts';
+import { createReadingsReader } from './readings.ts';
+import { photoHandlers } from './photo-handlers.ts';
 import type { LookedInto } from './restore.ts';
 
 type Handlers = {
@@ -134,16 +136,8 @@ export function createDeskKeeper(
         const written = await write(made.value.drafts);
         return written.kind === 'done' ? ok(made.value.animals) : firstRefusal(written);
       },
-      async giveCard(wanted) {
-        const animals = wanted.filter((animal) => cardOf(animal, picture) === undefined);
-        const codes = freshCodes(animals.length, picture, world.chance);
-        return write(
-          animals.flatMap((animal, i) => {
-            const code = codes[i];
-            return code ? [{ type: 'label-assigned', code, to: { kind: 'animal', animal } }] : [];
-          }),
-        );
-      },
+      giveCard: (wanted) => write(newLabelDrafts(wanted, picture, world.chance)),
+      ...createReadingsReader(world, collection, write),
       async backUp() {
         await collection.readHistory();
         await nameCollection();

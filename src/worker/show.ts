@@ -9,6 +9,8 @@ import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
 import { firstShowers } from './first-views.ts';
 
 type Shower<Kind extends keyof Views> = (
+import { roomView } from '../domain/views/room-view.ts';
+import { seasonView } from '../domain/views/season-view.ts';
   ask: Views[Kind]['ask'],
   picture: Picture,
   status: DeskStatus,
@@ -27,6 +29,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
     collection === 'demo' ? undefined : eveningView(picture),
   calendar: (_ask, picture) => calendarEntries(picture),
 };
+  room: roomView,
 
 export const show = <Kind extends keyof Views>(
   kind: Kind,

@@ -12,6 +12,8 @@ render(
   <LabelsScreen
     cardless={0}
     onMakeCards={() => undefined}
+    unlabelledRooms={0}
+    onLabelRooms={() => undefined}
     subjects={subjectsFor(Number(asked.get('count') ?? 70))}
     linkBase={asked.get('base') ?? 'https://labels.example/'}
     onPrinted={(codes, formatName) => {

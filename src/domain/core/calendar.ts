@@ -86,6 +86,35 @@ function localDate(day: Day): Date {
   return new Date(year, month - 1, date);
 }
 
+/** Days from 1970-01-01 to a day: what a ramp over the years counts in. */
+export const dayNumber = (day: Day): number => Date.parse(`${day}T00:00:00Z`) / 86_400_000;
+
+/** The day of such a number. */
+export const dayOfNumber = (number: number): Day =>
+  new Date(number * 86_400_000).toISOString().slice(0, 10) as Day;
+
+/** The number of a day of a year; where the month has fewer days, of its last one. */
+export function dayNumberIn(year: number, month: number, date: number): number {
+  const last = new Date(Date.UTC(year, month, 0)).getUTCDate();
+  return Date.UTC(year, month - 1, Math.min(date, last)) / 86_400_000;
+}
+
+/**
+ * What a clock on the wall shows, as if it stood in UTC; undefined for a date or time that is none.
+ *
+ * Unit: milliseconds since 1970.
+ */
+export function wallMs(
+  [year, month, date]: readonly [number, number, number],
+  [hour, minute, second]: readonly [number, number, number],
+): number | undefined {
+  if (hour > 23 || minute > 59 || second > 59) return undefined;
+  const ms = Date.UTC(year, month - 1, date, hour, minute, second);
+  const read = new Date(ms);
+  const isThatDay = read.getUTCMonth() === month - 1 && read.getUTCDate() === date;
+  return isThatDay && year > 99 ? ms : undefined;
+}
+
 /** The month of a day, 1 to 12. */
 export const monthOf = (day: Day): number => Number(day.slice(5, 7));
 

@@ -7,6 +7,7 @@ import { lifeEvents } from './life.ts';
 import { placeEvents } from './places.ts';
 
 /**
+import { roomEvents } from './room.ts';
  * Everything that can be recorded. This schema is the single definition: types, the import check
  * and the backup format all come from it. A shape that has been released is never edited: give the
  * event a new `v`, and a step in `upcast.ts`.
@@ -15,6 +16,7 @@ export const RackEvent = z.discriminatedUnion('type', [
   ...placeEvents,
   ...lifeEvents,
   ...feedingEvents,
+  ...roomEvents,
   ...bodyEvents,
   ...breedingEvents,
   ...correctionEvents,

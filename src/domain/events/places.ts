@@ -29,11 +29,12 @@ export const placeEvents = [
     codes: z.array(LabelCode).check(z.minLength(1), z.maxLength(2000)),
     format: line(40),
   }),
-  event('label-assigned', 1, {
+  event('label-assigned', 2, {
     code: LabelCode,
     to: z.discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('tub'), tub: TubId }),
       z.strictObject({ kind: z.literal('animal'), animal: AnimalId }),
+      z.strictObject({ kind: z.literal('room'), room: RoomId }),
     ]),
   }),
 ] as const;

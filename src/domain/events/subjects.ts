@@ -1,12 +1,19 @@
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
+import {
+  HOUSE,
+  type AnimalId,
+  type HouseId,
+  type RackId,
+  type RoomId,
+  type TubId,
+} from '../core/ids.ts';
 import type { RackEvent } from './event.ts';
 
 export type LabelKey = `l-${LabelCode}`;
 export const labelKey = (code: LabelCode): LabelKey => `l-${code}`;
 
 /** Whoever or whatever a record is about. Each subject is folded from its own records alone. */
-export type SubjectId = AnimalId | TubId | RackId | RoomId | LabelKey;
+export type SubjectId = AnimalId | TubId | RackId | RoomId | HouseId | LabelKey;
 
 /**
  * The subjects an event changes, so that the cost of a new event follows them and not the log.
@@ -16,6 +23,9 @@ export type SubjectId = AnimalId | TubId | RackId | RoomId | LabelKey;
 export function subjectsOf(event: RackEvent): readonly SubjectId[] {
   switch (event.type) {
     case 'room-made':
+    case 'room-read':
+    case 'room-logged':
+    case 'room-programme-set':
       return [event.room];
     case 'rack-made':
     case 'rack-removed':

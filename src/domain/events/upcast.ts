@@ -3,8 +3,10 @@ export type RawEvent = Readonly<Record<string, unknown>>;
 /** One step per retired shape, keyed `type@version`. A step that has been released never changes. */
 export type Steps = Readonly<Record<string, (raw: RawEvent) => RawEvent>>;
 
-/** None yet: every shape is in its first version. */
-const released: Steps = {};
+const released: Steps = {
+  // Version 2 may name a room as well.
+  'label-assigned@1': (raw) => ({ ...raw, v: 2 }),
+};
 
 /** A record of any earlier shape in today's shape. */
 export function upcast(raw: RawEvent, steps: Steps = released): RawEvent {

@@ -1,6 +1,6 @@
 import type { Day } from '../core/calendar.ts';
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, EventId, TubId } from '../core/ids.ts';
+import type { AnimalId, EventId, RoomId, TubId } from '../core/ids.ts';
 import type { Prey } from '../events/feeding.ts';
 import type { Picture } from '../picture/picture.ts';
 import { plannedMeal, showMeal, showPrey } from '../protocol/planned-meal.ts';
@@ -69,6 +69,7 @@ export type Found =
   | { readonly kind: 'unknown'; readonly code: LabelCode }
   | { readonly kind: 'unassigned'; readonly code: LabelCode };
 
+  | { readonly kind: 'room'; readonly room: RoomId }
 const FEW = 4;
 
 export function findByCode(code: LabelCode, picture: Picture): Found {
@@ -81,6 +82,7 @@ export function findByCode(code: LabelCode, picture: Picture): Found {
   const view = captureAnimal(label.to.animal, picture);
   return view ? { kind: 'capture', view } : { kind: 'unknown', code };
 }
+  if (label.to.kind === 'room') return { kind: 'room', room: label.to.room };
 
 export function captureTub(id: TubId, picture: Picture): CaptureView {
   const tub = picture.tub(id);

@@ -22,7 +22,7 @@ export function findView(typed: string, picture: Picture): readonly Hit[] {
   if (code.ok) {
     const target = picture.label(code.value)?.to;
     if (target?.kind === 'tub') return tubHits(target.tub, picture);
-    const animal = target && picture.animal(target.animal);
+    const animal = target?.kind === 'animal' ? picture.animal(target.animal) : undefined;
     if (animal) return [animalHit(animal, picture)];
   }
   const scored = picture.animals().flatMap((animal) => {

@@ -1,11 +1,13 @@
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, RackId, TubId } from '../core/ids.ts';
+import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
+import type { Room } from '../state/place.ts';
+import { codeOfRoom } from './room-view.ts';
 
 /** Whatever can have a label printed, in walking order. */
 export interface Labelled {
   readonly code: LabelCode;
-  readonly kind: 'tub' | 'animal';
+  readonly kind: 'tub' | 'animal' | 'room';
   readonly tub?: TubId | undefined;
   readonly position?: string;
   readonly rack?: RackId | undefined;
@@ -19,6 +21,8 @@ export interface LabelsView {
   readonly labelled: readonly Labelled[];
   /** Living animals without a card code. */
   readonly cardless: readonly AnimalId[];
+  /** Rooms without a label. */
+  readonly unlabelledRooms: readonly RoomId[];
 }
 
 export function labelsView(picture: Picture): LabelsView {
@@ -59,9 +63,24 @@ export function labelsView(picture: Picture): LabelsView {
       wasPrinted: subject.printedAt !== undefined,
     });
   }
+  const rooms = roomsOf(picture);
   return {
     racks: [...racks].map(([id, name]) => ({ id, name })),
-    labelled: [...tubs, ...cards],
+    labelled: [...tubs, ...cards, ...rooms.flatMap((room) => roomLabel(room, picture))],
     cardless: picture.living().flatMap(({ id }) => (carded.has(id) ? [] : [id])),
+    unlabelledRooms: rooms.flatMap(({ id }) => (codeOfRoom(id, picture) ? [] : [id])),
   };
+}
+
+const roomsOf = ({ ledger }: Picture): readonly Room[] =>
+  [...ledger.subjects.values()]
+    .flatMap((each) => ('kind' in each && each.kind === 'room' && each.name !== '' ? [each] : []))
+    .toSorted((a, b) => (a.id < b.id ? -1 : 1));
+
+/** Stuck on the wall: scanning it opens the form for a reading. */
+function roomLabel({ id, name }: Room, picture: Picture): readonly Labelled[] {
+  const code = codeOfRoom(id, picture);
+  if (!code) return [];
+  const wasPrinted = picture.label(code)?.printedAt !== undefined;
+  return [{ code, kind: 'room', title: name, lines: ['Temperature: scan to write down'], wasPrinted }];
 }

@@ -6,6 +6,7 @@ import { ruleById } from '../rules/all.ts';
 import { acts, type Act, type RuleId, type Task } from '../rules/rule.ts';
 import { sources } from '../sources.ts';
 import type { Animal } from '../state/animal.ts';
+import { roomAlarms, type RoomAlarm } from './room-alarms.ts';
 
 /** One thing to do, ready to show. */
 export interface Chore {
@@ -38,7 +39,9 @@ export interface TonightView {
   readonly night: Day;
   /** The hour of the next day at which the night is over. */
   readonly rolloverHour: number;
-  /** At most five, out of rack order. */
+  /** What is wrong with a room; with the animals’ alarms at most five. */
+  readonly rooms: readonly RoomAlarm[];
+  /** Out of rack order. */
   readonly alarms: readonly Chore[];
   /** In the keeper's walking order; those standing nowhere last. */
   readonly stops: readonly Stop[];
@@ -70,9 +73,10 @@ export function tonightView(picture: Picture): TonightView {
   const { facts } = picture;
   const animals = picture.animals();
   const asked = animals.flatMap((animal) => picture.tasks(animal.id));
+  const rooms = roomAlarms(picture).slice(0, MOST_ALARMS);
   const alarms = asked
     .filter(({ alarm }) => alarm)
-    .slice(0, MOST_ALARMS)
+    .slice(0, MOST_ALARMS - rooms.length)
     .map(choreOf);
 
   const counts = Object.fromEntries(acts.map((act) => [act, 0])) as Record<Act, number>;
@@ -92,6 +96,7 @@ export function tonightView(picture: Picture): TonightView {
     rolloverHour: facts.protocol.rolloverHour,
     alarms,
     stops,
+    rooms,
     waiting,
     counts,
     animals: animals.filter(({ gone }) => !gone).length,

@@ -102,6 +102,10 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
       return 'tub made';
     case 'tub-moved':
       return 'tub moved';
+    case 'room-read':
+    case 'room-logged':
+    case 'room-programme-set':
+      return roomWords(event);
     case 'tub-removed':
       return 'tub removed';
     case 'label-printed':
@@ -121,6 +125,21 @@ function scanWords(found: Extract<RackEvent, { type: 'follicles-scanned' }>['fou
 }
 
 function laidWords(event: Extract<RackEvent, { type: 'laid' }>): string {
+type RoomRecord = Extract<RackEvent, { type: 'room-read' | 'room-logged' | 'room-programme-set' }>;
+
+function roomWords(event: RoomRecord): string {
+  switch (event.type) {
+    case 'room-read':
+      return event.entered
+        ? `${event.spot} ${event.entered.temp} °F (${event.tempC.toFixed(1)} °C)`
+        : `${event.spot} ${event.tempC} °C`;
+    case 'room-logged':
+      return `${event.readings.length} readings of ${event.sensor}, ${event.spot}`;
+    case 'room-programme-set':
+      return `programme ${event.name} from ${event.from}`;
+  }
+}
+
   const counts = (['good', 'slugs', 'unsure'] as const).flatMap((kind) =>
     event[kind] === undefined ? [] : [`${event[kind]} ${kind}`],
   );

@@ -1,8 +1,15 @@
-import type { Chore } from '../../domain/views/tonight-view.ts';
 import { Unfolds } from './Unfolds.tsx';
 
+/** Anything asked or said by a rule. */
+interface Reasoned {
+  readonly rule: string;
+  readonly because: readonly string[];
+  readonly says: string;
+  readonly source: string;
+}
+
 /** Why something is asked: the facts first, then the rule and where it comes from. */
-export const Reasons = ({ chore }: { readonly chore: Chore }) => (
+export const Reasons = ({ chore }: { readonly chore: Reasoned }) => (
   <div class="because">
     {chore.because.map((fact) => (
       <p key={fact}>{fact}</p>
@@ -15,6 +22,6 @@ export const Reasons = ({ chore }: { readonly chore: Chore }) => (
 );
 
 /** The same behind one word. */
-export const Because = ({ chore }: { readonly chore: Chore }) => (
+export const Because = ({ chore }: { readonly chore: Reasoned }) => (
   <Unfolds summary="Why">{() => <Reasons chore={chore} />}</Unfolds>
 );

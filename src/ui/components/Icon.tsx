@@ -42,6 +42,8 @@ const drawings = {
   eggs: 'M8 9c2 0 4 3 4 6s-2 4-4 4-4-1-4-4 2-6 4-6ZM16 9c2 0 4 3 4 6s-2 4-4 4-4-1-4-4 2-6 4-6ZM12 4c1 0 2 1 3 3M12 4c-1 0-2 1-3 3',
   nest: 'M3 10l9-5 9 5v10H3ZM12 15m-3 0a3 3 0 1 0 6 0a3 3 0 1 0-6 0',
   look: 'M3 17h18M5 17v-5h14v5M12 12V8M9 3l3 5 3-5',
+  // A thermometer.
+  heat: 'M9 4a3 3 0 0 1 6 0v9a5 5 0 1 1-6 0ZM12 8v8M17 5h3M17 9h3',
   quarantine: 'M4 4h16v16H4ZM4 10l6-6M4 18L18 4M8 20L20 8M16 20l4-4',
 } as const;
 

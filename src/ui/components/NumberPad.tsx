@@ -10,6 +10,8 @@ interface PadProps {
   readonly onDone: () => void;
   readonly decimals?: boolean;
   readonly before?: string | undefined;
+  /** Where more than the number shown decides. */
+  readonly canBeDone?: boolean | undefined;
 }
 
 const MOST_DIGITS = 6;
@@ -31,6 +33,7 @@ export function NumberPad({
   onDone,
   decimals = false,
   before,
+  canBeDone = typed !== '',
 }: PadProps) {
   const keys = ['1', '2', '3', '4', '5', '6', '7', '8', '9', decimals ? '.' : '', '0', '⌫'];
   // Two quick taps can come before the next drawing: each must build on the one before.
@@ -74,7 +77,7 @@ export function NumberPad({
           ),
         )}
       </div>
-      <button type="button" class="slab slab-main" disabled={typed === ''} onClick={onDone}>
+      <button type="button" class="slab slab-main" disabled={!canBeDone} onClick={onDone}>
         {doneLabel}
       </button>
     </div>

@@ -31,6 +31,9 @@ export interface LabelsScreenProps {
   readonly cardless: number;
   /** Gives each of them one. */
   readonly onMakeCards: () => void;
+  /** How many rooms have no label yet. */
+  readonly unlabelledRooms: number;
+  readonly onLabelRooms: () => void;
 }
 
 interface Job {
@@ -49,6 +52,8 @@ export function LabelsScreen({
   back,
   cardless,
   onMakeCards,
+  unlabelledRooms,
+  onLabelRooms,
 }: LabelsScreenProps) {
   const choices = useSignal(recallChoices());
   const skipped = useSignal(NONE);
@@ -98,6 +103,7 @@ export function LabelsScreen({
         options={[
           { value: 'tub', label: 'Tub labels' },
           { value: 'animal', label: 'Animal cards' },
+          { value: 'room', label: 'Room labels' },
         ]}
         chosen={kind}
         onChoose={(chosen) => choose({ kind: chosen })}
@@ -105,6 +111,11 @@ export function LabelsScreen({
       {kind === 'animal' && cardless > 0 && (
         <button type="button" onClick={onMakeCards}>
           Make cards for {cardless} {cardless === 1 ? 'snake' : 'snakes'}
+        </button>
+      )}
+      {kind === 'room' && unlabelledRooms > 0 && (
+        <button type="button" onClick={onLabelRooms}>
+          Make labels for {unlabelledRooms} {unlabelledRooms === 1 ? 'room' : 'rooms'}
         </button>
       )}
       <SubjectPicker

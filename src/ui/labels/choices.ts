@@ -50,7 +50,7 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 function readChoices(kept: Readonly<Record<string, unknown>>): Choices {
   const offset = isRecord(kept['offset']) ? kept['offset'] : {};
   return {
-    kind: kept['kind'] === 'animal' ? 'animal' : 'tub',
+    kind: kept['kind'] === 'animal' || kept['kind'] === 'room' ? kept['kind'] : 'tub',
     formatId: typeof kept['formatId'] === 'string' ? kept['formatId'] : FIRST.formatId,
     holdsLink: kept['holdsLink'] === true,
     startAt: typeof kept['startAt'] === 'number' ? kept['startAt'] : 1,

@@ -1,11 +1,12 @@
+import { useEffect } from 'preact/hooks';
 import { readTypedCode, type LabelCode } from '../../domain/core/code.ts';
-import type { AnimalId, TubId } from '../../domain/core/ids.ts';
+import type { AnimalId, RoomId, TubId } from '../../domain/core/ids.ts';
 import type { CaptureView, Found } from '../../domain/views/capture-view.ts';
 import { CapturePanel } from '../capture/CapturePanel.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
-import { goBack } from '../route.ts';
+import { goBack, goInstead } from '../route.ts';
 
 /** The capture screen of a label, as a link opens it. */
 export function CodeScreen({ text }: { readonly text: string }) {
@@ -16,7 +17,20 @@ export function CodeScreen({ text }: { readonly text: string }) {
 function KnownCode({ code }: { readonly code: LabelCode }) {
   const found = useView('code', code);
   if (!found) return <main class="capture-screen" />;
-  return found.kind === 'capture' ? <CaptureScreen view={found.view} /> : <NotHere found={found} />;
+  switch (found.kind) {
+    case 'capture':
+      return <CaptureScreen view={found.view} />;
+    case 'room':
+      return <ToRoom id={found.room} />;
+    default:
+      return <NotHere found={found} />;
+  }
+}
+
+/** A room's label leads to its screen, with the form for a reading open. */
+function ToRoom({ id }: { readonly id: RoomId }) {
+  useEffect(() => goInstead(`/room/${id}/read`), [id]);
+  return <main class="page" aria-busy="true" />;
 }
 
 /** The capture screen of a tub. */

@@ -15,6 +15,8 @@ export function LabelsHost() {
       back="#/shelf"
       cardless={view.cardless.length}
       onMakeCards={() => void desk.tell('giveCard', view.cardless).catch(failWith)}
+      unlabelledRooms={view.unlabelledRooms.length}
+      onLabelRooms={() => void desk.tell('giveCard', view.unlabelledRooms).catch(failWith)}
       onPrinted={(codes, format) =>
         void desk
           .tell('record', { drafts: [{ type: 'label-printed', codes: [...codes], format }] })

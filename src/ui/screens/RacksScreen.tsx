@@ -24,6 +24,14 @@ export function RacksScreen() {
         {view?.racks.length === 0 && (
           <p class="note">No rack yet. Draw the first one: it takes a minute.</p>
         )}
+        {view?.rooms.map(({ id, name }) => (
+          <SlabLink key={id} icon="heat" href={`#/room/${id}`} under="temperature and programme">
+            {name}
+          </SlabLink>
+        ))}
+        <SlabLink icon="eggs" href="#/season" under="all females on one time axis">
+          The season
+        </SlabLink>
         <SlabLink icon="add" href="#/new-rack">
           New rack
         </SlabLink>

@@ -1,10 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { readScannedText, type LabelCode } from '../../domain/core/code.ts';
 import type { TubId } from '../../domain/core/ids.ts';
 import { CapturePanel } from '../capture/CapturePanel.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';
+import { go } from '../route.ts';
 import { Viewfinder } from '../round/Viewfinder.tsx';
 import { Keypad } from '../round/Keypad.tsx';
 import { Notices } from './Notices.tsx';
@@ -37,6 +38,9 @@ export function RoundScreen() {
   };
 
   const found = at?.kind === 'code' ? byCode : undefined;
+  useEffect(() => {
+    if (found?.kind === 'room') go(`/room/${found.room}/read`);
+  }, [found]);
   const view = found?.kind === 'capture' ? found.view : at?.kind === 'tub' ? byTub : undefined;
   const first = tonight?.stops.find(({ tub }) => tub !== undefined);
   const next = view ? view.next : first?.tub && { tub: first.tub, position: first.position };
@@ -65,7 +69,7 @@ export function RoundScreen() {
         <CapturePanel view={view} key={view.tub ?? view.occupants[0]?.id} />
       ) : (
         <section class="round-wait">
-          {found && found.kind !== 'capture' ? (
+          {found?.kind === 'unknown' || found?.kind === 'unassigned' ? (
             <>
               <p>
                 {found.kind === 'unknown'

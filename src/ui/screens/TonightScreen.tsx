@@ -51,6 +51,17 @@ export function TonightScreen() {
       <Summary view={view} />
       {view.alarms.map((chore) => (
         <div class="note note-warn" key={chore.animal + chore.rule}>
+      {view.rooms.map((alarm) => (
+        <div class="note note-warn" key={alarm.room + alarm.rule}>
+          <a class="alarm-line" href={`#/room/${alarm.room}`}>
+            <Icon name="alarm" />
+            <strong>
+              {alarm.name}: {alarm.asks}
+            </strong>
+          </a>
+          <Because chore={alarm} />
+        </div>
+      ))}
           <a class="alarm-line" href={`#/snake/${chore.animal}`}>
             <Icon name="alarm" />
             <strong>{chore.asks}</strong>

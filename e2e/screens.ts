@@ -172,6 +172,47 @@ export const screens: readonly ScreenStop[] = [
     },
   },
   {
+    name: 'protocol',
+    visit: async (page) => {
+      await to('/protocol')(page);
+      await heading(page, 'Protocol');
+      await page.getByRole('heading', { level: 2, name: 'Feeding' }).click();
+      await expect(page.getByRole('button', { name: /^Feed growers every/ })).toBeVisible();
+    },
+  },
+  {
+    name: 'protocol-value',
+    visit: async (page) => {
+      await to('/protocol')(page);
+      const feeding = page.locator('details', { hasText: 'Feed growers every' }).first();
+      if (!(await feeding.evaluate((group: HTMLDetailsElement) => group.open))) {
+        await page.getByRole('heading', { level: 2, name: 'Feeding' }).click();
+      }
+      await page.getByRole('button', { name: /^Feed growers every/ }).click();
+      await page.getByRole('button', { name: 'More', exact: true }).click();
+      await expect(page.getByRole('button', { name: 'Write 8 days' })).toBeVisible();
+      await expect(page.getByRole('heading', { name: /^Tonight/ }).last()).toBeVisible();
+    },
+  },
+  {
+    name: 'protocol-school',
+    visit: async (page) => {
+      await to('/shelf')(page);
+      await to('/protocol')(page);
+      await page.getByRole('button', { name: /^Strict/ }).click();
+      await expect(page.getByRole('button', { name: /^Follow Strict/ })).toBeVisible();
+      await expect(page.getByText('1,500 g →')).toBeVisible();
+    },
+  },
+  {
+    name: 'vet',
+    visit: async (page) => {
+      await to('/shelf')(page);
+      await to('/protocol/vet')(page);
+      await expect(page.getByLabel('Telephone')).toBeVisible();
+    },
+  },
+  {
     name: 'safe',
     visit: async (page) => {
       await to('/safe')(page);

@@ -3,7 +3,9 @@ import type * as z from 'zod/mini';
 import { momentOf } from '../src/domain/core/calendar.ts';
 import { RackEvent, type EventType } from '../src/domain/events/event.ts';
 import * as fields from '../src/domain/events/fields.ts';
-import { animalId, clutchId, code, eventId, rackId, roomId, tubId } from './make-ids.ts';
+import { OwnValue, ValueKey } from '../src/domain/events/household.ts';
+import { protocolValues } from '../src/domain/protocol/values.ts';
+import { animalId, clutchId, code, eventId, photoId, rackId, roomId, tubId } from './make-ids.ts';
 
 // Every kind of record there is, made from the schema itself: a kind added to it is in these tests
 // at once. Ids come from small pools, so that records are about each other.
@@ -34,10 +36,21 @@ const pools = new Map<unknown, fc.Arbitrary<unknown>>([
   [fields.RackId, few(rackId, 2)],
   [fields.RoomId, few(roomId, 2)],
   [fields.ClutchId, few(clutchId, 3)],
+  [fields.PhotoId, few(photoId, 3)],
   [fields.LabelCode, few(code, 5)],
   [fields.EventId, anyEventId],
   [fields.Moment, anyMoment],
   [fields.Day, anyDay],
+  [ValueKey, fc.constantFrom(...Object.keys(protocolValues), 'ofALaterVersion', 'constructor')],
+  [
+    OwnValue,
+    fc.option(
+      fc.oneof(
+        fc.integer({ min: 0, max: 60 }),
+        fc.double({ noNaN: true, noDefaultInfinity: true }),
+      ),
+    ),
+  ],
   [fields.DeviceId, fc.constantFrom('MAKE0', 'MAKE1')],
 ]);
 
@@ -103,6 +116,10 @@ export function valuesOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
       return fc.tuple(...def.items.map(valuesOf));
     case 'union':
       return fc.oneof(...def.options.map(valuesOf));
+    case 'record':
+      return fc.dictionary(valuesOf(def.keyType) as fc.Arbitrary<string>, valuesOf(def.valueType), {
+        maxKeys: 3,
+      });
     case 'object': {
       const shape = Object.entries(def.shape);
       const isOptional = ([, each]: (typeof shape)[number]) => each._zod.def.type === 'optional';
@@ -138,6 +155,7 @@ export const anyEvent: fc.Arbitrary<RackEvent> = fc.oneof(
       ...(
         [
           'struck',
+          'protocol-set',
           'meal-offered',
           'meal-settled',
           'introduced',

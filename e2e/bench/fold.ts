@@ -7,6 +7,7 @@ import type { EventId } from '../../src/domain/core/ids.ts';
 import type { RackEvent } from '../../src/domain/events/event.ts';
 import { createPicture } from '../../src/domain/picture/picture.ts';
 import { createLedger } from '../../src/domain/state/ledger.ts';
+import { protocolPreview } from '../../src/domain/views/protocol-preview.ts';
 import { atMost, median, print, quantile, rounded, type Tell } from './figure.ts';
 
 // How long the pure core takes, without disk, worker or screen.
@@ -95,6 +96,23 @@ function megabytesHeld(): number {
   return held;
 }
 
+/** Milliseconds from a number of the protocol to what it would change, for each of a few numbers. */
+function previewTimes(events: readonly RackEvent[]): readonly number[] {
+  const ledger = createLedger();
+  ledger.add(events);
+  const picture = createPicture(ledger, clock);
+  const tried = [7, 9, 10].flatMap((days) => [
+    { feedFemaleSeasonDays: days },
+    { maleStayDays: days - 6 },
+    { shedToLayLikelyDays: 20 + days },
+  ]);
+  return [...tried, ...tried, ...tried].map((changes) => {
+    const from = performance.now();
+    protocolPreview(changes, picture);
+    return performance.now() - from;
+  });
+}
+
 /** About twenty seconds. */
 export function foldFigures(tell: Tell): void {
   const held = rounded(megabytesHeld(), 1);
@@ -114,6 +132,10 @@ export function foldFigures(tell: Tell): void {
     const name = `update: one event at 100,000, ${kind}, p95`;
     tell({ name, value: p95, unit: 'ms', ...atMost(5, p95) });
   }
+
+  const preview = rounded(median(previewTimes(hundred)));
+  const previewed = `preview: a number of the protocol, ${ANIMALS} animals, median`;
+  tell({ name: previewed, value: preview, unit: 'ms', ...atMost(100, preview) });
 
   const fold500 = foldTimes(made(500_000), 7);
   tellFold('500,000', fold500, 1_500, tell);

@@ -15,15 +15,17 @@ export const Stepper = ({
   readonly onType: () => void;
 }) => (
   <div class="stepper" role="group" aria-label={name}>
-    <button type="button" aria-label="Less" disabled={!canLess} onClick={() => onStep(-1)}>
-      −
-    </button>
-    <button type="button" class="stepper-value number" onClick={onType}>
-      <output>{words}</output>
-      <small>tap to type</small>
-    </button>
-    <button type="button" aria-label="More" disabled={!canMore} onClick={() => onStep(1)}>
-      +
-    </button>
+    <div class="stepper-keys">
+      <button type="button" aria-label="Less" disabled={!canLess} onClick={() => onStep(-1)}>
+        −
+      </button>
+      <button type="button" class="stepper-value number" onClick={onType}>
+        <output>{words}</output>
+        <small>tap to type</small>
+      </button>
+      <button type="button" aria-label="More" disabled={!canMore} onClick={() => onStep(1)}>
+        +
+      </button>
+    </div>
   </div>
 );

@@ -1,5 +1,9 @@
 import type { ProtocolChanges } from '../../domain/protocol/own-protocol.ts';
-import type { ProtocolPreview, TaskChange } from '../../domain/views/protocol-preview.ts';
+import type {
+  ProtocolPreview,
+  TaskChange,
+  WindowChange,
+} from '../../domain/views/protocol-preview.ts';
 import { useView } from '../model.ts';
 import { useLater } from './use-later.ts';
 
@@ -33,7 +37,7 @@ function Told({
   readonly preview: ProtocolPreview;
   readonly withValues: boolean;
 }) {
-  const { refusals, values, comes, goes, changes, notes } = preview;
+  const { refusals, values, comes, goes, changes, windows, notes } = preview;
   if (refusals.length > 0) {
     return (
       <div class="note note-warn" role="alert">
@@ -56,6 +60,7 @@ function Told({
       <Lines title="Comes" lines={comes} />
       <Lines title="Goes" lines={goes} />
       <Lines title="Reads otherwise" lines={changes} />
+      <Windows lines={windows} />
     </>
   );
 }
@@ -109,6 +114,25 @@ function Lines({
     </details>
   );
 }
+
+const Windows = ({ lines }: { readonly lines: readonly WindowChange[] }) =>
+  lines.length === 0 ? null : (
+    <details open={lines.length <= AT_A_GLANCE}>
+      <summary>Windows that move: {lines.length}</summary>
+      <ul class="plain-list">
+        {lines.map((line) => (
+          <li key={`${line.animal} ${line.event}`} class="value-change">
+            <span>
+              <strong>{line.name}</strong>, {line.event}
+            </span>
+            <span class="number">
+              {line.before ?? 'none'} → <strong>{line.after ?? 'none'}</strong>
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
 
 const Words = ({ line: { before, after } }: { readonly line: TaskChange }) =>
   before !== undefined && after !== undefined ? (

@@ -31,9 +31,8 @@ export function ProtocolScreen({ begin }: { readonly begin?: 'vet' | undefined }
   return (
     <Page title="Protocol" back>
       <p class="quiet">
-        The numbers tonight is worked out with.{' '}
-        {changed === 0 ? 'All are the defaults.' : `${changed} are not the defaults.`} Each says
-        why, and shows what would change before it is written.
+        The numbers tonight is worked out with. {changedWords(changed)} Each says why, and shows
+        what would change before it is written.
       </p>
       <section class="stack">
         <h2>School of practice</h2>
@@ -73,4 +72,9 @@ export function ProtocolScreen({ begin }: { readonly begin?: 'vet' | undefined }
       {open?.is === 'vet' && <VetSheet vet={vet} onClose={close} />}
     </Page>
   );
+}
+
+function changedWords(changed: number): string {
+  if (changed === 0) return 'All are the defaults.';
+  return changed === 1 ? 'One is not the default.' : `${changed} are not the defaults.`;
 }

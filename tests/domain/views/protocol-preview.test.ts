@@ -161,3 +161,23 @@ test('a picture kept up to date looks at everyone again when a number is set, an
   expect(asked()).toBe(false);
   expect(picture.inTub(tubId(1))).toHaveLength(1);
 });
+
+test('tells which windows move, and from which days to which', () => {
+  const shed = anEvent('shed', { animal: animalId(1), preLay: true, at: nightsAgo(10) });
+  const ovulated = anEvent('ovulated', { animal: animalId(1), at: nightsAgo(29) });
+  const picture = aPicture([...room, ...dweller(1, 'Sorrel', 1), ovulated, shed]);
+  const { windows } = protocolPreview(
+    { shedToLayEarlyDays: 28, shedToLayLikelyDays: 33, shedToLayLateDays: 40 },
+    picture,
+  );
+  // The shed was on 14 November: 26 to 36 days make 10 to 20 December, 28 to 40 make 12 to 24 December.
+  expect(windows[0]).toMatchObject({
+    name: 'Sorrel',
+    event: 'eggs',
+    before: '10–20 Dec',
+    after: '12–24 Dec',
+  });
+  // What is forecast from the eggs moves with them.
+  expect(windows.map(({ event }) => event)).toEqual(['eggs', 'first pip']);
+  expect(protocolPreview({ weighDays: 20 }, picture).windows).toEqual([]);
+});

@@ -1,3 +1,4 @@
+import { spanWords } from '../calendar-file/span-words.ts';
 import type { Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
 import { createPicture, type Picture } from '../picture/picture.ts';
@@ -17,6 +18,15 @@ export interface TaskChange {
   readonly after?: string | undefined;
 }
 
+/** A window of a season, as days in words. */
+export interface WindowChange {
+  readonly animal: AnimalId;
+  readonly name: string;
+  readonly event: string;
+  readonly before?: string | undefined;
+  readonly after?: string | undefined;
+}
+
 /** What changes of the protocol would change tonight. Nothing is written. */
 export interface ProtocolPreview {
   /** Why they cannot be written down; nothing else is told then. */
@@ -31,6 +41,8 @@ export interface ProtocolPreview {
   readonly comes: readonly TaskChange[];
   readonly goes: readonly TaskChange[];
   readonly changes: readonly TaskChange[];
+  /** Forecast windows that move, come or go, in the order of the walk. */
+  readonly windows: readonly WindowChange[];
   /** What it does besides, in sentences. */
   readonly notes: readonly string[];
 }
@@ -44,6 +56,7 @@ export function protocolPreview(changes: ProtocolChanges, picture: Picture): Pro
       comes: [],
       goes: [],
       changes: [],
+      windows: [],
       notes: [],
     };
   }
@@ -55,8 +68,25 @@ export function protocolPreview(changes: ProtocolChanges, picture: Picture): Pro
     comes: told.filter(({ before }) => before === undefined),
     goes: told.filter(({ after }) => after === undefined),
     changes: told.filter(({ before, after }) => before !== undefined && after !== undefined),
+    windows: windowChanges(picture, tried),
     notes: nightNotes(picture, tried),
   };
+}
+
+function windowChanges(picture: Picture, tried: Picture): readonly WindowChange[] {
+  return inWalkingOrder(picture.living(), picture).flatMap((animal) => {
+    const [before, after] = [picture, tried].map(
+      (each) =>
+        new Map(
+          each.outlook(animal).forecasts.map(({ event, from, to }) => [event, spanWords(from, to)]),
+        ),
+    );
+    return [...new Set([...(before?.keys() ?? []), ...(after?.keys() ?? [])])].flatMap((event) => {
+      const change = { before: before?.get(event), after: after?.get(event) };
+      const name = animal.name || 'Unnamed';
+      return change.before === change.after ? [] : [{ animal: animal.id, name, event, ...change }];
+    });
+  });
 }
 
 function valueChanges(

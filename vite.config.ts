@@ -27,6 +27,10 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2022',
     modulePreload: { polyfill: false },
+    // What the first screen needs comes in one piece: each further file costs a slow phone a frame.
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+    },
     assetsInlineLimit: 0,
   },
   worker: { format: 'es' },

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { AnimalId, RackId, RoomId, TubId } from '../domain/core/ids.ts';
 import type { DeskStatus } from '../domain/desk.ts';
 import { Icon, type IconName } from './components/Icon.tsx';
@@ -8,7 +8,6 @@ import { remembered } from './remember.ts';
 import { looksLikeCode, parts } from './route.ts';
 import { CodeScreen, SnakeScreen, TubScreen } from './screens/CaptureScreens.tsx';
 import { Asking } from './screens/Notices.tsx';
-import { RoundScreen } from './screens/RoundScreen.tsx';
 import { TonightScreen } from './screens/TonightScreen.tsx';
 import './app.css';
 import './components/components.css';
@@ -19,15 +18,23 @@ const FindScreen = lazy(async () => (await import('./screens/FindScreen.tsx')).F
 const LabelsHost = lazy(async () => (await import('./screens/LabelsHost.tsx')).LabelsHost);
 const MealsScreen = lazy(async () => (await import('./screens/MealsScreen.tsx')).MealsScreen);
 const NewRackScreen = lazy(async () => (await import('./screens/NewRackScreen.tsx')).NewRackScreen);
+const ProtocolScreen = lazy(
+  async () => (await import('./screens/ProtocolScreen.tsx')).ProtocolScreen,
+);
 const RackScreen = lazy(async () => (await import('./screens/RackScreen.tsx')).RackScreen);
 const RacksScreen = lazy(async () => (await import('./screens/RacksScreen.tsx')).RacksScreen);
 const RemindersScreen = lazy(
   async () => (await import('./screens/RemindersScreen.tsx')).RemindersScreen,
 );
+const RoomScreen = lazy(async () => (await import('./screens/RoomScreen.tsx')).RoomScreen);
+const loadRound = async () => (await import('./screens/RoundScreen.tsx')).RoundScreen;
+const RoundScreen = lazy(loadRound);
 const SafeScreen = lazy(async () => (await import('./screens/SafeScreen.tsx')).SafeScreen);
+const SeasonScreen = lazy(async () => (await import('./screens/SeasonScreen.tsx')).SeasonScreen);
 const ShelfScreen = lazy(async () => (await import('./screens/ShelfScreen.tsx')).ShelfScreen);
 const StartScreen = lazy(async () => (await import('./screens/StartScreen.tsx')).StartScreen);
-const RoomScreen = lazy(async () => (await import('./screens/RoomScreen.tsx')).RoomScreen);
+
+const FETCH_ROUND_AFTER_MS = 1_000;
 
 /** What the shell tells of a waiting new version. */
 export interface Updates {
@@ -55,6 +62,11 @@ function Shell({
 }) {
   const { lastSeen } = useModel();
   const status = useView('status', null) ?? lastSeen.value?.status;
+  // The round must open at once, though the first screen need not wait for it.
+  useEffect(() => {
+    const timer = setTimeout(() => loadRound().catch(() => undefined), FETCH_ROUND_AFTER_MS);
+    return () => clearTimeout(timer);
+  }, []);
   const isNew = !isBegun && status !== undefined && status.records === 0;
   if (!status) return <main class="page" aria-busy="true" />;
   // A scanned link in a browser without the records must never begin an empty collection.
@@ -70,7 +82,7 @@ function Shell({
 }
 
 function Screen() {
-  const [first = '', second = ''] = parts.value;
+  const [first = '', second = '', third = ''] = parts.value;
   if (looksLikeCode(parts.value)) return <CodeScreen text={first} />;
   switch (first) {
     case 'round':
@@ -85,12 +97,12 @@ function Screen() {
       return <RacksScreen />;
     case 'rack':
       return <RackScreen id={second as RackId} />;
+    case 'room':
+      return <RoomScreen id={second as RoomId} form={third} />;
     case 'meals':
       return <MealsScreen id={second as RackId} />;
     case 'find':
       return <FindScreen />;
-    case 'room':
-      return <RoomScreen id={second as RoomId} form={third} />;
     case 'add':
       return <AddScreen position={second === '' ? undefined : second} />;
     case 'new-rack':
@@ -99,8 +111,12 @@ function Screen() {
       return <LabelsHost />;
     case 'reminders':
       return <RemindersScreen />;
+    case 'protocol':
+      return <ProtocolScreen key={second} begin={second === 'vet' ? 'vet' : undefined} />;
     case 'safe':
       return <SafeScreen />;
+    case 'season':
+      return <SeasonScreen />;
     case 'shelf':
       return <ShelfScreen />;
     default:

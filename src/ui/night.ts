@@ -27,6 +27,9 @@ export const nightWords = (day: Day): string => {
   return `${WEEKDAYS[date.getUTCDay()] ?? ''} ${dayAndMonth(date)}`;
 };
 
+/** @example dayAndMonthWords('2026-11-24') //=> '24 Nov' */
+export const dayAndMonthWords = (day: Day): string => dayAndMonth(noon(day));
+
 /** With the year, for histories that go back. */
 export const dayWords = (day: Day): string => {
   const date = noon(day);

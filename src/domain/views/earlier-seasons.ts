@@ -41,7 +41,7 @@ export function earlierSeason(
   if (steps.length === 0) told.push(...scansWords(season, facts));
   const opened = nightOf(season.openedAt);
   const says = told.filter((each) => each !== '').join('; ');
-  const named = steps.at(-1)?.[1] ?? nightOf(season.lastAt);
+  const named = steps.at(-1)?.[1] ?? opened;
   return { opened, years: yearsOf(named), says: sentence(says) };
 }
 

@@ -89,10 +89,11 @@ export function lanesView(picture: Picture): LanesView {
   });
   const drawn = females.flatMap(({ season }) => season ?? []);
   const oldest = addDays(night, -BACK_DAYS);
-  const marked = drawn.flatMap(({ marks }) => marks.map((mark) => mark.night));
+  const marked = drawn
+    .flatMap(({ marks }) => marks.map((mark) => mark.night))
+    .filter((day) => day >= oldest);
   const coming = drawn.flatMap(({ windows }) => windows);
-  const earliest = [...marked, ...coming.map(({ from }) => from)].reduce(earlier, night);
-  const from = monthStart(earliest < oldest ? oldest : earliest);
+  const from = monthStart([...marked, ...coming.map((each) => each.from)].reduce(earlier, night));
   const last = coming.map(({ to }) => to).reduce(later, addDays(night, AHEAD_DAYS));
   const start = dayNumber(from);
   const at = (day: Day): number => dayNumber(day) - start;
@@ -151,10 +152,11 @@ interface SeasonEvents {
   readonly windows: readonly ComingWindow[];
 }
 
-/** Undefined for a female who only grows or rests, or whose season is over. */
+/** Undefined for a female who only grows or rests, or recovers from an earlier season. */
 function eventsOf(animal: Animal, standing: Standing, picture: Picture): SeasonEvents | undefined {
   const { now, stage } = standing;
   if (!now || stage === 'growing' || stage === 'resting') return undefined;
+  if (stage === 'recovering' && !now.season.laid) return undefined;
   const { facts } = picture;
   const { night, nightOf } = facts;
   return {

@@ -21,6 +21,6 @@ export function trendWords({ readings, trend }: Growth): string | undefined {
   const nights = new Set(readings.map(({ night }) => night)).size;
   if (nights === 0) return undefined;
   return nights === 1
-    ? 'One scan is not a trend.'
-    : 'No trend yet: it takes two scans of follicles that have left their resting size.';
+    ? 'one scan is not a trend.'
+    : 'no trend yet: it takes two scans of follicles that have left their resting size.';
 }

@@ -51,11 +51,14 @@ export function restsWords({
   const on =
     anchorFirst === anchorLast
       ? `on ${dayWords(anchorFirst)}`
-      : `between ${dayWords(anchorFirst)} and ${dayWords(anchorLast)}`;
+      : betweenWords(anchorFirst, anchorLast);
   const looked = notBefore === undefined ? '' : ` Not yet on ${dayWords(notBefore)}.`;
   const wrong = isPast === true ? ' The looks and dates leave no day for it: which is wrong?' : '';
   return `From ${anchor} ${on}; ${cyclesWords(ownCycles, herCycles)}.${looked}${wrong}`;
 }
+
+const betweenWords = (first: Day, last: Day): string =>
+  `between ${first.slice(0, 7) === last.slice(0, 7) ? Number(first.slice(8)) : dayWords(first)} and ${dayWords(last)}`;
 
 function cyclesWords(own: number, hers: number): string {
   if (own === 0) return 'no own cycle yet, so as among keepers in general';

@@ -26,7 +26,7 @@ export function drawRoom(box: HTMLElement, drawing: RoomDrawing): () => void {
     token('--ink-soft'),
     token('--line'),
     token('--accent'),
-    token('--raised'),
+    token('--edge'),
   ];
   const axis = {
     stroke: ink,
@@ -51,8 +51,12 @@ export function drawRoom(box: HTMLElement, drawing: RoomDrawing): () => void {
         y: { range: [Math.floor(low - 0.5), Math.ceil(high + 0.5)] },
       },
       axes: [
-        { ...axis, space: 70 },
-        { ...axis, size: 46, values: (_plot, ticks) => ticks.map((tick) => `${tick}°`) },
+        {
+          ...axis,
+          space: 70,
+          values: (_plot, ticks, _axis, _space, step) => ticks.map(dateOr(step)),
+        },
+        { ...axis, size: 54, values: (_plot, ticks) => ticks.map((tick) => `${tick}°`) },
       ],
       series: [
         {},
@@ -82,6 +86,16 @@ export function drawRoom(box: HTMLElement, drawing: RoomDrawing): () => void {
   };
 }
 
+const DAY_S = 86_400;
+const dayWords = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
+const clockWords = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+/** Days where marks are days apart, else the time of day. */
+const dateOr =
+  (stepS: number) =>
+  (atS: number): string =>
+    (stepS < DAY_S ? clockWords : dayWords).format(atS * 1000);
+
 /** The band lies under the curve, with an edge above and below that does not need colour. */
 function drawBands(
   plot: uPlot,
@@ -102,11 +116,10 @@ function drawBands(
     if (left === undefined || right === undefined || top === undefined || foot === undefined)
       continue;
     ctx.fillStyle = fill;
-    ctx.globalAlpha = 0.8;
+    ctx.globalAlpha = 0.35;
     ctx.fillRect(left, top, right - left, foot - top);
     ctx.globalAlpha = 1;
     ctx.strokeStyle = edge;
-    ctx.setLineDash([3 * devicePixelRatio, 3 * devicePixelRatio]);
     ctx.beginPath();
     ctx.moveTo(left, top);
     ctx.lineTo(right, top);

@@ -1,12 +1,9 @@
-import uPlot from 'uplot';
+import type uPlot from 'uplot';
 import type { AnimalView } from '../../domain/views/animal-view.ts';
-import 'uplot/dist/uPlot.min.css';
+import { axisLook, mountPlot, token } from './plot-frame.ts';
 
 const HEIGHT_PX = 220;
 const MEAL_TICK_PX = 10;
-
-const token = (name: string): string =>
-  getComputedStyle(document.documentElement).getPropertyValue(name).trim();
 
 /** Draws the curve into a box as wide as the box; returns how to take it away. */
 export function drawWeights(
@@ -14,17 +11,12 @@ export function drawWeights(
   masses: AnimalView['masses'],
   meals: AnimalView['meals'],
 ): () => void {
-  const [ink, line, accent] = [token('--ink-soft'), token('--line'), token('--accent')];
-  const axis = {
-    stroke: ink,
-    grid: { stroke: line, width: 1 },
-    ticks: { stroke: line, width: 1 },
-    font: '13px system-ui',
-  };
-  const plot = new uPlot(
+  const accent = token('--accent');
+  const axis = axisLook();
+  return mountPlot(
+    box,
+    HEIGHT_PX,
     {
-      width: box.clientWidth,
-      height: HEIGHT_PX,
       legend: { show: false },
       cursor: { show: false },
       scales: { x: { time: true } },
@@ -36,19 +28,10 @@ export function drawWeights(
         {},
         { stroke: accent, width: 2, points: { show: true, size: 7, fill: accent, stroke: accent } },
       ],
-      hooks: { draw: [(drawn) => drawMeals(drawn, meals, ink)] },
+      hooks: { draw: [(drawn) => drawMeals(drawn, meals, axis.stroke)] },
     },
     [masses.map(({ ms }) => ms / 1000), masses.map(({ massG }) => massG)],
-    box,
   );
-  const follow = new ResizeObserver(() =>
-    plot.setSize({ width: box.clientWidth, height: HEIGHT_PX }),
-  );
-  follow.observe(box);
-  return () => {
-    follow.disconnect();
-    plot.destroy();
-  };
 }
 
 /** A tick at the foot of the curve for each meal: whole when eaten, half when not. */

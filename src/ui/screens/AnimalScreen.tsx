@@ -2,6 +2,8 @@ import { useState } from 'preact/hooks';
 import type { AnimalId } from '../../domain/core/ids.ts';
 import type { AnimalView } from '../../domain/views/animal-view.ts';
 import type { RecordLine } from '../../domain/views/record-line.ts';
+import { AmendButton } from '../capture/AmendButton.tsx';
+import { PhotoOf } from '../capture/PhotoOf.tsx';
 import { WeightCurve } from '../charts/WeightCurve.tsx';
 import { Because } from '../components/Because.tsx';
 import { SexMark } from '../components/SexMark.tsx';
@@ -9,6 +11,7 @@ import { Sheet } from '../components/Sheet.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useDraft, useModel, useView } from '../model.ts';
 import { dayWords, nightWords } from '../night.ts';
+import { SeasonSection } from '../season/SeasonSection.tsx';
 import { Page } from './Page.tsx';
 
 const FIRST_LINES = 40;
@@ -32,6 +35,7 @@ export function AnimalScreen({ id }: { readonly id: AnimalId }) {
       <SlabLink icon="round" kind="main" href={`#/snake/${id}`}>
         Write something down
       </SlabLink>
+      <SeasonSection id={id} />
       <WeightCurve masses={view.masses} meals={view.meals} />
       <section class="stack">
         <h2>History</h2>
@@ -114,6 +118,8 @@ const HistoryLine = ({
       )}
       {line.remark !== undefined && <small class="quiet"> {line.remark}</small>}
       {line.by !== undefined && <small class="quiet"> ({line.by})</small>}
+      {line.photo && <PhotoOf photo={line.photo} words={`Picture, ${dayWords(line.night)}`} />}
+      {line.amend && <AmendButton amend={line.amend} />}
     </span>
     {line.struck === undefined && line.type !== 'struck' && (
       <button type="button" class="strike" onClick={onStrike}>

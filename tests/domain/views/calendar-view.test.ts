@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { calendarEntries } from '../../../src/domain/views/calendar-view.ts';
 import { anEvent, aPicture, day, moment, nightsAgo } from '../../make.ts';
 import { animalId, tubId } from '../../make-ids.ts';
+import { arrivals as bothOfThem, her, on, scan, upTo, wholeSeason } from '../season/make-season.ts';
 
 const sorrel = animalId(1);
 const flint = animalId(2);
@@ -76,4 +77,72 @@ test('a snake that has left is in no calendar', () => {
   const start = anEvent('quarantine-started', { animal: sorrel, until, at: nightsAgo(3) });
   const left = anEvent('left', { animal: sorrel, how: 'returned' });
   expect(calendarEntries(aPicture([...arrivals, start, left]))).toEqual([]);
+});
+
+const seasonUntil = (night: string) =>
+  calendarEntries(aPicture([...bothOfThem, ...upTo(night, wholeSeason)], on(night)));
+
+test('the windows of a season are whole days, with what they hang on', () => {
+  const [eggs, pip, ...more] = seasonUntil('2027-02-25');
+  expect(more).toEqual([]);
+  // From the pre-lay shed of 24 February; 26, 30 and 36 days: common practice, no source.
+  expect(eggs).toMatchObject({
+    kind: 'window',
+    title: 'Sorrel: eggs',
+    firstDay: '2027-03-22',
+    likelyDay: '2027-03-26',
+    lastDay: '2027-04-01',
+    alarmAt: { day: '2027-03-21', hour: 19 },
+  });
+  expect(eggs?.details).toMatch(/^From the pre-lay shed on 24 Feb; no own cycle yet/);
+  expect(pip?.title).toBe('Sorrel: first pip');
+});
+
+test('a window moves under its name as facts come in, and the next season has other names', () => {
+  const uidOf = (night: string, events = upTo(night, wholeSeason)) =>
+    calendarEntries(aPicture([...bothOfThem, ...events], on(night))).find(({ title }) =>
+      title.endsWith('eggs'),
+    )?.uid;
+  const first = uidOf('2027-01-25');
+  expect(first).toBeDefined();
+  expect(uidOf('2027-02-06')).toBe(first);
+  expect(uidOf('2027-02-25')).toBe(first);
+  const next = [...wholeSeason, scan('2027-12-01', 16), scan('2028-01-01', 30)];
+  const second = uidOf('2028-01-02', next);
+  expect(second).toBeDefined();
+  expect(second).not.toBe(first);
+});
+
+test('all that a season brings has a name of its own', () => {
+  const entries = seasonUntil('2027-01-25');
+  expect(entries.map(({ title }) => title)).toEqual([
+    'Sorrel: ovulation',
+    'Sorrel: pre-lay shed',
+    'Sorrel: eggs',
+    'Sorrel: first pip',
+  ]);
+  expect(new Set(entries.map(({ uid }) => uid)).size).toBe(entries.length);
+});
+
+test('it rings on the evening before, while that evening is to come; later it no longer rings', () => {
+  const events = upTo('2027-02-25', wholeSeason);
+  const alarmOn = (night: string) => {
+    const [eggs] = calendarEntries(aPicture([...bothOfThem, ...events], on(night)));
+    return eggs?.kind === 'window' ? eggs.alarmAt : 'no window';
+  };
+  expect(alarmOn('2027-03-21')).toEqual({ day: '2027-03-21', hour: 19 });
+  expect(alarmOn('2027-03-22')).toBeUndefined();
+  expect(alarmOn('2027-04-01')).toBeUndefined();
+});
+
+test('a window that is over, or whose dates clash, is in no file', () => {
+  const events = upTo('2027-02-25', wholeSeason);
+  const titlesOn = (night: string, ...more: Parameters<typeof aPicture>[0]) =>
+    calendarEntries(aPicture([...bothOfThem, ...events, ...more], on(night))).map(
+      ({ title }) => title,
+    );
+  expect(titlesOn('2027-04-02')).toEqual(['Sorrel: first pip']);
+  // Eggs come at most 55 days after the shed: windowLimits, common practice.
+  const looked = anEvent('nothing-yet', { animal: her, lookedFor: 'eggs', at: on('2027-05-10') });
+  expect(titlesOn('2027-05-10', looked)).not.toContain('Sorrel: eggs');
 });

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Act } from '../../domain/rules/rule.ts';
+import { acts, type Act } from '../../domain/rules/rule.ts';
+import { actWords } from '../../domain/views/act-words.ts';
 import type { Stop, TonightView } from '../../domain/views/tonight-view.ts';
 import { Because, Reasons } from '../components/Because.tsx';
 import { Icon, type IconName } from '../components/Icon.tsx';
@@ -9,6 +10,7 @@ import { Unfolds } from '../components/Unfolds.tsx';
 import { FIRST_STOPS } from '../last-seen.ts';
 import { useTonight } from '../model.ts';
 import { nightWords } from '../night.ts';
+import { CallVet } from './CallVet.tsx';
 import { Page } from './Page.tsx';
 
 const actIcons: Record<Act, IconName> = {
@@ -17,14 +19,14 @@ const actIcons: Record<Act, IconName> = {
   'take-out': 'out',
   weigh: 'weigh',
   look: 'alarm',
+  scan: 'follicles',
+  pair: 'pair',
+  'look-ovulation': 'look',
+  'look-eggs': 'eggs',
+  'nest-box': 'nest',
+  call: 'alarm',
+  check: 'alarm',
 };
-
-const summaryWords: readonly (readonly [Act, string])[] = [
-  ['settle', 'left overnight'],
-  ['take-out', 'to take out'],
-  ['feed', 'to feed'],
-  ['weigh', 'to weigh'],
-];
 
 /** Turns true just after something has been painted: the first lines must not wait for the last. */
 function useSoon(isThere: boolean): boolean {
@@ -49,8 +51,6 @@ export function TonightScreen() {
       beside={`Night of ${nightWords(view.night)}${isLastSeen ? ', as last seen' : ''}`}
     >
       <Summary view={view} />
-      {view.alarms.map((chore) => (
-        <div class="note note-warn" key={chore.animal + chore.rule}>
       {view.rooms.map((alarm) => (
         <div class="note note-warn" key={alarm.room + alarm.rule}>
           <a class="alarm-line" href={`#/room/${alarm.room}`}>
@@ -62,11 +62,14 @@ export function TonightScreen() {
           <Because chore={alarm} />
         </div>
       ))}
+      {view.alarms.map((chore) => (
+        <div class="note note-warn" key={chore.animal + chore.rule}>
           <a class="alarm-line" href={`#/snake/${chore.animal}`}>
             <Icon name="alarm" />
             <strong>{chore.asks}</strong>
           </a>
           <Because chore={chore} />
+          {chore.vet && <CallVet />}
         </div>
       ))}
       {first && (
@@ -83,18 +86,21 @@ export function TonightScreen() {
           {() => <StopList stops={view.waiting} />}
         </Unfolds>
       )}
+      <a class="row-link" href="#/season">
+        <Icon name="eggs" /> The season at a glance
+      </a>
     </Page>
   );
 }
 
 const Summary = ({ view }: { readonly view: TonightView }) => (
   <ul class="summary">
-    {summaryWords
-      .filter(([act]) => view.counts[act] > 0)
-      .map(([act, words]) => (
+    {acts
+      .filter((act) => view.counts[act] > 0)
+      .map((act) => (
         <li key={act}>
           <Icon name={actIcons[act]} />
-          <strong class="number">{view.counts[act]}</strong> {words}
+          <strong class="number">{view.counts[act]}</strong> {actWords[act]}
         </li>
       ))}
   </ul>

@@ -1,5 +1,4 @@
 import { addDays as addDaysToDate } from 'date-fns/addDays';
-import { differenceInCalendarDays } from 'date-fns/differenceInCalendarDays';
 import type * as z from 'zod/mini';
 
 // The only module of the domain that knows dates: one meaning for "day", "night" and "moment".
@@ -72,7 +71,16 @@ export function momentOf({ ms, offsetMin }: Clock): Moment {
  * @example daysBetween('2026-03-28', '2026-03-30') //=> 2
  */
 export const daysBetween = (from: Day, to: Day): number =>
-  differenceInCalendarDays(localDate(to), localDate(from));
+  Math.round((utcMs(to) - utcMs(from)) / DAY_MS);
+
+const DAY_MS = 86_400_000;
+
+/**
+ * A day of UTC has always 24 hours, so no zone comes into it. A rule asks this a dozen times for each
+ * snake: read digit by digit like a moment, it takes a twentieth of the time of two local dates.
+ */
+const utcMs = (day: Day): number =>
+  Date.UTC(100 * twoAt(day, 0) + twoAt(day, 2), twoAt(day, 5) - 1, twoAt(day, 8));
 
 export function addDays(day: Day, days: number): Day {
   const date = addDaysToDate(localDate(day), days);

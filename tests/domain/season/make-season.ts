@@ -2,28 +2,29 @@ import type { RackEvent } from '../../../src/domain/events/event.ts';
 import type { Outlook } from '../../../src/domain/season/forecast.ts';
 import { outlookOf } from '../../../src/domain/season/forecast.ts';
 import type { Standing } from '../../../src/domain/season/standing.ts';
-import { anEvent, aPicture } from '../../make.ts';
+import type { Moment } from '../../../src/domain/core/calendar.ts';
+import { anEvent, aPicture, day as dayOf, moment } from '../../make.ts';
 import { animalId, tubId } from '../../make-ids.ts';
 
 export const her = animalId(1);
 export const him = animalId(2);
 
 /** Ten in the evening of a day, as the records of these tests are made. */
-export const on = (day: string): string => `${day}T22:00:00+01:00`;
+export const on = (day: string): Moment => moment(`${day}T22:00:00+01:00`);
 
 export const arrivals = [
   anEvent('arrived', {
     animal: her,
     name: 'Sorrel',
     sex: 'female',
-    hatchedDay: '2021-07-01',
+    hatchedDay: dayOf('2021-07-01'),
     at: on('2025-01-01'),
   }),
   anEvent('arrived', {
     animal: him,
     name: 'Cedar',
     sex: 'male',
-    hatchedDay: '2022-07-01',
+    hatchedDay: dayOf('2022-07-01'),
     at: on('2025-01-01'),
   }),
   anEvent('weighed', { animal: her, massG: 1_800, at: on('2026-10-01') }),

@@ -1,3 +1,4 @@
+import type { Day } from '../src/domain/core/calendar.ts';
 import type { EventOf, EventType } from '../src/domain/events/event.ts';
 import type { Prey } from '../src/domain/events/feeding.ts';
 import { animalId, clutchId, code, eventId, photoId, rackId, roomId, tubId } from './make-ids.ts';
@@ -27,7 +28,6 @@ export const smallRat: Prey = { kind: 'rat', size: 'small', eachG: 65, count: 1,
 /** The own fields of one ordinary record of every kind. Invented. */
 export const samples: Samples = {
   'room-made': { room: roomId(1), name: 'Snake room' },
-  'rack-made': { rack: rackId(1), room: roomId(1), name: 'B', rows: 4, columns: 2, walk: 'rows' },
   'room-read': { room: roomId(1), spot: 'air', tempC: 25.4 },
   'room-logged': {
     room: roomId(1),
@@ -46,6 +46,7 @@ export const samples: Samples = {
     nightFromMin: 1_200,
     steps: [{ month: 1, day: 1, dayC: 27, nightC: 26, hotSpotC: 32 }],
   },
+  'rack-made': { rack: rackId(1), room: roomId(1), name: 'B', rows: 4, columns: 2, walk: 'rows' },
   'rack-removed': { rack: rackId(1) },
   'tub-made': { tub, code: code(1), rack: rackId(1), row: 1, column: 1 },
   'tub-moved': { tub, rack: rackId(1), row: 2, column: 1 },
@@ -87,5 +88,8 @@ export const samples: Samples = {
   'nest-box-set': { animal, is: 'in' },
   laid: { animal, clutch: clutchId(1), good: 6, slugs: 1 },
   'season-closed': { animal, why: 'resorbed' },
+  'photo-kept': { animal, photo: photoId(1), about: eventId(1), bytes: 182_000 },
+  'protocol-set': { values: { maleStayDays: 2, weighDays: null } },
+  'vet-stated': { name: 'Dr Ahorn', phone: '01632 960017' },
   struck: { target: eventId(1), reason: 'mistap' },
 };

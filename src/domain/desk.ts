@@ -21,6 +21,7 @@ import type { ProtocolPreview } from './views/protocol-preview.ts';
 import type { ProtocolView } from './views/protocol-view.ts';
 import type { RoomAsk, RoomView } from './views/room-view.ts';
 import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
+import type { SeasonView } from './views/season-view.ts';
 import type { TonightView } from './views/tonight-view.ts';
 
 // The desk is where records are kept and tonight is worked out, away from the page. The page asks
@@ -50,6 +51,7 @@ export interface DeskStatus {
   /** Nothing outlives this window: the browser refused storage. */
   readonly inMemoryOnly: boolean;
   readonly initials?: string | undefined;
+  readonly vet?: Vet | undefined;
 }
 
 /** What a screen can watch: what it says when asked, and what it gets, now and after each change. */
@@ -63,12 +65,17 @@ export interface Views {
   readonly rack: { readonly ask: RackId; readonly view: RackView | undefined };
   readonly meals: { readonly ask: RackId; readonly view: readonly RowMeal[] };
   readonly animal: { readonly ask: AnimalId; readonly view: AnimalView | undefined };
+  readonly season: { readonly ask: AnimalId; readonly view: SeasonView | undefined };
+  readonly lanes: { readonly ask: null; readonly view: LanesView };
   readonly find: { readonly ask: string; readonly view: readonly Hit[] };
+  readonly room: { readonly ask: RoomAsk; readonly view: RoomView | undefined };
   readonly labels: { readonly ask: null; readonly view: LabelsView };
+  readonly protocol: { readonly ask: null; readonly view: ProtocolView };
+  /** What changes of the protocol would do tonight, before they are written. */
+  readonly protocolPreview: { readonly ask: ProtocolChanges; readonly view: ProtocolPreview };
   /** Undefined for the demo, which never reminds of anything. */
   readonly evening: { readonly ask: null; readonly view: EveningView | undefined };
   readonly calendar: { readonly ask: null; readonly view: readonly CalendarEntry[] };
-  readonly room: { readonly ask: RoomAsk; readonly view: RoomView | undefined };
 }
 
 /** What became of something to be written down. */
@@ -146,13 +153,6 @@ export interface Commands {
   readonly lookInto: { readonly ask: FileLike; readonly answer: Result<RestorePreview> };
   /** Adds what the last look found. */
   readonly takeIn: { readonly ask: null; readonly answer: Result<number> };
-  readonly setInitials: { readonly ask: string; readonly answer: null };
-  readonly eraseDemo: { readonly ask: null; readonly answer: null };
-  /** The page came back to the front: time may have passed. */
-  readonly wake: { readonly ask: null; readonly answer: null };
-}
-
-/** What the screens need from outside. `src/app` makes it from a worker. */
   /** Looks into a sensor's file and says what would be taken in. Changes nothing. */
   readonly lookIntoReadings: {
     readonly ask: {
@@ -172,6 +172,13 @@ export interface Commands {
     readonly ask: null;
     readonly answer: Result<{ readonly readings: number; readonly ids: readonly EventId[] }>;
   };
+  readonly setInitials: { readonly ask: string; readonly answer: null };
+  readonly eraseDemo: { readonly ask: null; readonly answer: null };
+  /** The page came back to the front: time may have passed. */
+  readonly wake: { readonly ask: null; readonly answer: null };
+}
+
+/** What the screens need from outside. `src/app` makes it from a worker. */
 export interface Desk {
   /** Calls back at once and after each change, until the returned function is called. */
   watch<Kind extends keyof Views>(

@@ -20,7 +20,7 @@ export interface Writing {
   /** Called once it is safe. */
   readonly after?: (() => void) | undefined;
   /** Takes the value a doubt offers instead, where there is one to take. */
-  readonly instead?: ((value: number) => readonly Draft[]) | undefined;
+  readonly instead?: ((value: number, across?: number) => readonly Draft[]) | undefined;
 }
 
 export interface Written {
@@ -186,7 +186,7 @@ export function useView<Kind extends keyof Views>(
   ask: Views[Kind]['ask'],
 ): Views[Kind]['view'] | undefined {
   const { desk, collection } = useModel();
-  const key = `${collection.value}/${kind}/${String(ask)}`;
+  const key = `${collection.value}/${kind}/${JSON.stringify(ask)}`;
   const [shown, setShown] = useState<{ key: string; view: Views[Kind]['view'] }>();
   useEffect(() => desk.watch(kind, ask, (view) => setShown({ key, view })), [key]);
   // A view of what was asked before must never stand under a new heading.

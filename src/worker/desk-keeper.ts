@@ -50,7 +50,7 @@ export function createDeskKeeper(
       if (notes !== now) await world.notes.save(notes);
     });
 
-  function stamp(draft: Draft, tub: TubId | undefined): unknown {
+  function stamp(draft: Draft, tub: TubId | undefined): object {
     const now = momentOf(clock());
     const place = picture.position(tub ?? tubOf(draft));
     return {
@@ -76,7 +76,10 @@ export function createDeskKeeper(
   async function write(drafts: readonly Draft[], tub?: TubId): Promise<Recorded> {
     const events: RackEvent[] = [];
     for (const draft of drafts) {
-      const read = readEvent(stamp(draft, tub));
+      const [first] = events;
+      // A picture that is written down with something is of that.
+      const isOf = draft.type === 'photo-kept' && first ? { about: first.id } : {};
+      const read = readEvent({ ...isOf, ...stamp(draft, tub) });
       if (!read.ok) return refused({ code: 'not-well-formed', message: read.problem.why });
       events.push(read.value);
     }
@@ -122,6 +125,7 @@ export function createDeskKeeper(
 
   return {
     handlers: {
+      ...photoHandlers(world),
       record,
       strike: ({ ids, reason }) => write(ids.map((target) => ({ type: 'struck', target, reason }))),
       async makeRack(wanted) {

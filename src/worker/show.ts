@@ -5,12 +5,15 @@ import { calendarEntries } from '../domain/views/calendar-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
+import { lanesView } from '../domain/views/lanes-view.ts';
+import { protocolPreview } from '../domain/views/protocol-preview.ts';
+import { protocolView } from '../domain/views/protocol-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
+import { roomView } from '../domain/views/room-view.ts';
+import { seasonView } from '../domain/views/season-view.ts';
 import { firstShowers } from './first-views.ts';
 
 type Shower<Kind extends keyof Views> = (
-import { roomView } from '../domain/views/room-view.ts';
-import { seasonView } from '../domain/views/season-view.ts';
   ask: Views[Kind]['ask'],
   picture: Picture,
   status: DeskStatus,
@@ -23,13 +26,17 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   rack: rackView,
   meals: rowMeals,
   animal: animalView,
+  season: seasonView,
+  lanes: (_ask, picture) => lanesView(picture),
   find: findView,
+  room: roomView,
   labels: (_ask, picture) => labelsView(picture),
+  protocol: (_ask, picture) => protocolView(picture),
+  protocolPreview,
   evening: (_ask, picture, { collection }) =>
     collection === 'demo' ? undefined : eveningView(picture),
   calendar: (_ask, picture) => calendarEntries(picture),
 };
-  room: roomView,
 
 export const show = <Kind extends keyof Views>(
   kind: Kind,

@@ -3,22 +3,26 @@ import { bodyEvents } from './body.ts';
 import { breedingEvents } from './breeding.ts';
 import { correctionEvents } from './correction.ts';
 import { feedingEvents } from './feeding.ts';
+import { householdEvents } from './household.ts';
 import { lifeEvents } from './life.ts';
+import { photoEvents } from './photos.ts';
 import { placeEvents } from './places.ts';
+import { roomEvents } from './room.ts';
 
 /**
-import { roomEvents } from './room.ts';
  * Everything that can be recorded. This schema is the single definition: types, the import check
  * and the backup format all come from it. A shape that has been released is never edited: give the
  * event a new `v`, and a step in `upcast.ts`.
  */
 export const RackEvent = z.discriminatedUnion('type', [
   ...placeEvents,
+  ...roomEvents,
   ...lifeEvents,
   ...feedingEvents,
-  ...roomEvents,
   ...bodyEvents,
   ...breedingEvents,
+  ...photoEvents,
+  ...householdEvents,
   ...correctionEvents,
 ]);
 export type RackEvent = z.infer<typeof RackEvent>;

@@ -45,6 +45,9 @@ export function subjectsOf(event: RackEvent): readonly SubjectId[] {
     case 'pair-seen':
     case 'taken-out':
       return [event.male, event.female];
+    case 'protocol-set':
+    case 'vet-stated':
+      return [HOUSE];
     case 'struck':
       return [];
     default:

@@ -9,7 +9,8 @@ import {
 } from '../season/experience.ts';
 import { outlookOf, type Outlook } from '../season/forecast.ts';
 import { standingOf } from '../season/standing-of.ts';
-import type { NightOf, StageFacts, Standing } from '../season/standing.ts';
+import type { NightOf } from '../season/night-of.ts';
+import type { StageFacts, Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
 
 /** What is worked out once from all seasons, and kept until a record or the night changes it. */

@@ -9,7 +9,7 @@ import { ownInterval, type Dated, type OwnInterval } from '../windows/own-interv
 import { preLayShed } from './pre-lay.ts';
 import { largestMm } from './sizes.ts';
 import { ovulationSpan, spanOf } from './span.ts';
-import type { NightOf } from './standing.ts';
+import type { NightOf } from './night-of.ts';
 
 /** How long before ovulation a sign was first seen, in one cycle. */
 export interface SignLead {

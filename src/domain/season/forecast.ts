@@ -16,7 +16,8 @@ import type { LinkName } from '../windows/link.ts';
 import type { Experience } from './experience.ts';
 import { largestMm } from './sizes.ts';
 import { spanOf } from './span.ts';
-import type { NightOf, SeasonNow, Standing } from './standing.ts';
+import type { NightOf } from './night-of.ts';
+import type { SeasonNow, Standing } from './standing.ts';
 
 export type NextEvent = 'ovulation' | 'pre-lay shed' | 'eggs' | 'first pip';
 

@@ -2,7 +2,7 @@ import { daysBetween, type Day } from '../core/calendar.ts';
 import type { Protocol } from '../protocol/values.ts';
 import type { Season, SeasonShed } from '../state/season.ts';
 import { largestMm } from './sizes.ts';
-import type { NightOf } from './standing.ts';
+import type { NightOf } from './night-of.ts';
 
 /** The shed taken to be the pre-lay shed, and what that rests on. */
 export interface PreLay {

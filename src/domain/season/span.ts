@@ -1,7 +1,7 @@
 import { addDays } from '../core/calendar.ts';
 import type { Seen } from '../state/season.ts';
 import type { Dated } from '../windows/own-interval.ts';
-import type { NightOf } from './standing.ts';
+import type { NightOf } from './night-of.ts';
 
 /** From the last look that found nothing to the look that found it; one night where it was seen. */
 export function spanOf({ at, notBefore }: Seen, nightOf: NightOf): Dated {

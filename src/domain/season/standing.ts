@@ -1,9 +1,10 @@
-import type { Day, Moment } from '../core/calendar.ts';
+import type { Day } from '../core/calendar.ts';
 import type { EventId } from '../core/ids.ts';
 import type { ScanErrors } from '../follicles/error.ts';
 import type { Resorbing } from '../follicles/resorbing.ts';
 import type { Protocol } from '../protocol/values.ts';
 import type { Season } from '../state/season.ts';
+import type { NightOf } from './night-of.ts';
 import type { PreLay } from './pre-lay.ts';
 
 export type FemaleStage =
@@ -20,8 +21,6 @@ export type MaleStage =
   'growing' | 'ready' | 'in rotation' | 'resting' | 'off food' | 'losing mass';
 
 export type Stage = FemaleStage | MaleStage;
-
-export type NightOf = (moment: Moment) => Day;
 
 /** What a stage may look at besides the animal. */
 export interface StageFacts {

@@ -8,6 +8,7 @@ import { feedingBlock, isFirstSinceRegurgitation } from '../rules/feeding-block.
 import type { Animal } from '../state/animal.ts';
 import type { Tub } from '../state/place.ts';
 import { recordLine, type RecordLine } from './record-line.ts';
+import { seasonStart, type SeasonStart } from './season-start.ts';
 import { choreOf, type Chore } from './tonight-view.ts';
 
 /** One snake at the tub, and what its buttons will write. */
@@ -29,6 +30,8 @@ export interface Occupant {
   readonly feedingBlock?: string | undefined;
   /** A meal left in the tub, not yet settled. */
   readonly left?: { readonly offer: EventId; readonly words: string } | undefined;
+  /** Where it stands in its season; undefined where its sex is not known. */
+  readonly season?: SeasonStart | undefined;
   readonly chores: readonly Chore[];
   readonly recent: readonly RecordLine[];
 }
@@ -66,10 +69,10 @@ export interface NextStop {
 /** What a scanned or typed label leads to. */
 export type Found =
   | { readonly kind: 'capture'; readonly view: CaptureView }
+  | { readonly kind: 'room'; readonly room: RoomId }
   | { readonly kind: 'unknown'; readonly code: LabelCode }
   | { readonly kind: 'unassigned'; readonly code: LabelCode };
 
-  | { readonly kind: 'room'; readonly room: RoomId }
 const FEW = 4;
 
 export function findByCode(code: LabelCode, picture: Picture): Found {
@@ -79,10 +82,10 @@ export function findByCode(code: LabelCode, picture: Picture): Found {
   if (label.to.kind === 'tub') {
     return { kind: 'capture', view: captureTub(label.to.tub, picture) };
   }
+  if (label.to.kind === 'room') return { kind: 'room', room: label.to.room };
   const view = captureAnimal(label.to.animal, picture);
   return view ? { kind: 'capture', view } : { kind: 'unknown', code };
 }
-  if (label.to.kind === 'room') return { kind: 'room', room: label.to.room };
 
 export function captureTub(id: TubId, picture: Picture): CaptureView {
   const tub = picture.tub(id);
@@ -159,6 +162,7 @@ function occupant(animal: Animal, picture: Picture): Occupant {
     mealShort: showPrey(meal),
     feedingBlock: feedingBlock(animal, facts),
     left: left && { offer: left.id, words: showPrey(left.prey) },
+    season: seasonStart(animal, picture),
     chores: tasks.map(choreOf),
     recent: animal.recent
       .slice(-FEW)

@@ -5,7 +5,8 @@ import { readingsOf, type Reading } from '../follicles/reading.ts';
 import { follicleTrend, type Trend } from '../follicles/trend.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Forecast } from '../season/forecast.ts';
-import type { NightOf, SeasonNow } from '../season/standing.ts';
+import type { NightOf } from '../season/night-of.ts';
+import type { SeasonNow } from '../season/standing.ts';
 import { window, type Window } from '../windows/day-chances.ts';
 
 /** One scan as a mark on the curve. Sizes in millimetres. */

@@ -20,6 +20,7 @@ export interface Chore {
   /** What the rule says, and where that comes from. */
   readonly says: string;
   readonly source: string;
+  readonly vet?: true | undefined;
 }
 
 /** All that is asked at one tub, in one line of the list. */
@@ -66,14 +67,15 @@ export function choreOf(task: Task): Chore {
     because,
     says: about?.says ?? '',
     source: about ? sources[about.source].cite : '',
+    vet: about?.vet,
   };
 }
 
 export function tonightView(picture: Picture): TonightView {
   const { facts } = picture;
+  const rooms = roomAlarms(picture).slice(0, MOST_ALARMS);
   const animals = picture.animals();
   const asked = animals.flatMap((animal) => picture.tasks(animal.id));
-  const rooms = roomAlarms(picture).slice(0, MOST_ALARMS);
   const alarms = asked
     .filter(({ alarm }) => alarm)
     .slice(0, MOST_ALARMS - rooms.length)
@@ -94,9 +96,9 @@ export function tonightView(picture: Picture): TonightView {
   return {
     night: facts.night,
     rolloverHour: facts.protocol.rolloverHour,
+    rooms,
     alarms,
     stops,
-    rooms,
     waiting,
     counts,
     animals: animals.filter(({ gone }) => !gone).length,

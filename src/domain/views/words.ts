@@ -2,7 +2,9 @@ import { assertNever } from '../core/fault.ts';
 import { showGrams } from '../core/units.ts';
 import type { AnimalId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
+import { aboutValue, known } from '../protocol/own-protocol.ts';
 import { showPrey } from '../protocol/planned-meal.ts';
+import { showValue } from '../protocol/value-words.ts';
 
 export const outcomeWords = {
   ate: 'ate',
@@ -58,6 +60,8 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
       return laidWords(event);
     case 'season-closed':
       return `season over: ${event.why}`;
+    case 'photo-kept':
+      return 'picture kept';
     case 'arrived':
       return `arrived as ${event.name}`;
     case 'identified':
@@ -92,8 +96,16 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
       return `water ${event.state}`;
     case 'struck':
       return `struck out: ${event.reason}`;
+    case 'protocol-set':
+      return protocolWords(event);
+    case 'vet-stated':
+      return `vet: ${event.name}, ${event.phone}`;
     case 'room-made':
       return `room ${event.name}`;
+    case 'room-read':
+    case 'room-logged':
+    case 'room-programme-set':
+      return roomWords(event);
     case 'rack-made':
       return `rack ${event.name}`;
     case 'rack-removed':
@@ -102,10 +114,6 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
       return 'tub made';
     case 'tub-moved':
       return 'tub moved';
-    case 'room-read':
-    case 'room-logged':
-    case 'room-programme-set':
-      return roomWords(event);
     case 'tub-removed':
       return 'tub removed';
     case 'label-printed':
@@ -117,14 +125,6 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
   }
 }
 
-function scanWords(found: Extract<RackEvent, { type: 'follicles-scanned' }>['found']): string {
-  if (found.method === 'palpation') return `felt: ${found.felt}`;
-  return found.largestMm
-    ? `scan: largest ${found.largestMm[0]} × ${found.largestMm[1]} mm`
-    : 'scan: none seen';
-}
-
-function laidWords(event: Extract<RackEvent, { type: 'laid' }>): string {
 type RoomRecord = Extract<RackEvent, { type: 'room-read' | 'room-logged' | 'room-programme-set' }>;
 
 function roomWords(event: RoomRecord): string {
@@ -140,6 +140,23 @@ function roomWords(event: RoomRecord): string {
   }
 }
 
+function scanWords(found: Extract<RackEvent, { type: 'follicles-scanned' }>['found']): string {
+  if (found.method === 'palpation') return `felt: ${found.felt}`;
+  return found.largestMm
+    ? `scan: largest ${found.largestMm[0]} × ${found.largestMm[1]} mm`
+    : 'scan: none seen';
+}
+
+function protocolWords({ values, school }: Extract<RackEvent, { type: 'protocol-set' }>): string {
+  const set = known(values).map(([key, value]) => {
+    const { name, unit, value: usual } = aboutValue(key);
+    return `${name} ${showValue(value ?? usual, unit)}${value === null ? ', the default' : ''}`;
+  });
+  const all = school === undefined ? set : [`school: ${school}`, ...set];
+  return all.length > 0 ? all.join('; ') : 'protocol looked at';
+}
+
+function laidWords(event: Extract<RackEvent, { type: 'laid' }>): string {
   const counts = (['good', 'slugs', 'unsure'] as const).flatMap((kind) =>
     event[kind] === undefined ? [] : [`${event[kind]} ${kind}`],
   );

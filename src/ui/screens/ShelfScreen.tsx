@@ -4,6 +4,7 @@ import { SlabLink } from '../components/Slab.tsx';
 import { light, lights, setLight } from '../light.ts';
 import { useModel, useView } from '../model.ts';
 import { remember, remembered } from '../remember.ts';
+import { CallVet } from './CallVet.tsx';
 import { Page } from './Page.tsx';
 
 const lightWords = { dark: 'Dark', light: 'Light', red: 'Dim red' } as const;
@@ -26,6 +27,12 @@ export function ShelfScreen() {
         </SlabLink>
         <SlabLink icon="tonight" href="#/reminders" under="on this phone, or in your calendar">
           Reminders
+        </SlabLink>
+        <SlabLink icon="more" href="#/protocol" under="The numbers tonight is worked out with">
+          Protocol
+        </SlabLink>
+        <SlabLink icon="eggs" href="#/season" under="all females on one time axis, also on paper">
+          The season
         </SlabLink>
         <SlabLink icon="print" href="#/labels">
           Print labels
@@ -88,6 +95,7 @@ export function ShelfScreen() {
           Nightdrop prompts and explains; you decide. It is no vet: with breathing trouble, a
           prolapse, stalled laying or weight loss, call a reptile vet.
         </p>
+        <CallVet />
         <p>
           Wash your hands after snakes, tubs and rodents: they can carry Salmonella. Check local
           rules before you breed, sell, send or feed live prey.

@@ -27,6 +27,8 @@ function rackName(kind: Kind, n: number): string {
 }
 
 export interface Rooms {
+  /** The one where most of them live. */
+  readonly snakeRoom: RoomId;
   /** Every standing tub, by kind of rack, in the order of the walk. */
   readonly tubs: Record<Kind, Tub[]>;
   /** The two-tub rack that was there first and is given up later. */
@@ -114,7 +116,13 @@ export function furnish(animals: number, book: Logbook, chance: Chance): Rooms {
       format: 'tub 50 x 25 mm',
     });
   }
-  return { tubs: { adults, growers, hatchlings, quarantine }, oldRack, oldTubs, freshCode };
+  return {
+    snakeRoom,
+    tubs: { adults, growers, hatchlings, quarantine },
+    oldRack,
+    oldTubs,
+    freshCode,
+  };
 }
 
 /** The first free tub of a kind of rack. */

@@ -1,4 +1,5 @@
 import type { RackEvent } from '../src/domain/events/event.ts';
+import { tellAir } from './air.ts';
 import { growUp, welcome } from './arrivals.ts';
 import { castOf } from './cast.ts';
 import { tellEpisode } from './episodes.ts';
@@ -69,5 +70,6 @@ export function simulate(scenario: Scenario, waterHabit: WaterHabit = nowAndThen
     snakes = snakes.filter(({ casting }) => casting.leaves?.night !== night);
     for (const snake of snakes) liveOneDay(snake, night);
   }
+  tellAir(rooms.snakeRoom, rooms.tubs.adults[0]?.rack, book, nights, scenario);
   return book.events;
 }

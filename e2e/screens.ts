@@ -44,6 +44,19 @@ const openRack = async (page: Page) => {
   await heading(page, 'Rack H');
 };
 
+const openRoom = async (page: Page) => {
+  await to('/racks')(page);
+  await page.getByRole('link', { name: /^Snake room/ }).click();
+  await heading(page, 'Snake room');
+  await expect(page.locator('.curve-box canvas')).toBeVisible();
+};
+
+const openRoomForm = (button: string, title: string | RegExp) => async (page: Page) => {
+  await openRoom(page);
+  await page.getByRole('button', { name: new RegExp(`^${button}`) }).click();
+  await expect(page.getByRole('dialog', { name: title })).toBeVisible();
+};
+
 export const screens: readonly ScreenStop[] = [
   {
     name: 'tonight',
@@ -105,6 +118,10 @@ export const screens: readonly ScreenStop[] = [
     },
   },
   { name: 'rack', visit: openRack },
+  { name: 'room', visit: openRoom },
+  { name: 'room-read', visit: openRoomForm('Write down a reading', /^Read /) },
+  { name: 'room-programme', visit: openRoomForm('Programme', 'Programme') },
+  { name: 'room-file', visit: openRoomForm('Sensor’s file', /sensor’s file$/) },
   {
     name: 'meals',
     visit: async (page) => {

@@ -1,6 +1,6 @@
 import type { Day } from '../core/calendar.ts';
 import type { Reading } from '../state/readings.ts';
-import type { BandAt } from './band.ts';
+import type { Band, BandAt } from './band.ts';
 
 /** Time out of band on one side, without a break. Unit: minutes since 1970 UTC; °C. */
 export interface Excursion {
@@ -43,7 +43,7 @@ interface Span {
 
 type Side = 'in' | 'below' | 'above';
 
-const sideOf = (tempC: number, lowC: number, highC: number): Side =>
+const sideIn = ({ lowC, highC }: Pick<Band, 'lowC' | 'highC'>, tempC: number): Side =>
   tempC < lowC ? 'below' : tempC > highC ? 'above' : 'in';
 
 /** The readings of a span, both ends in it. */
@@ -98,9 +98,12 @@ export function statisticsOf(
       if (band.targetC === undefined) {
         time.unjudged += to - at;
         end();
+      } else if (sideIn(band, tempAt(at)) === sideIn(band, tempAt(to))) {
+        // A line that begins and ends on one side of a band never leaves it.
+        take(sideIn(band, tempAt(at)), at, to, tempAt(at), tempAt(to));
       } else {
         for (const [from, until] of cutAt(at, to, crossings(band, a, slope))) {
-          const side = sideOf(tempAt((from + until) / 2), band.lowC, band.highC);
+          const side = sideIn(band, tempAt((from + until) / 2));
           take(side, from, until, tempAt(from), tempAt(until));
         }
       }
@@ -109,15 +112,19 @@ export function statisticsOf(
   }
   end();
 
-  const judged = inSpan.flatMap(({ minute, offsetMin, tempC }) => {
-    const { targetC, lowC, highC } = bandAt(minute + offsetMin);
-    return targetC === undefined ? [] : [sideOf(tempC, lowC, highC)];
-  });
+  let judged = 0;
+  let judgedInBand = 0;
+  for (const { minute, offsetMin, tempC } of inSpan) {
+    const band = bandAt(minute + offsetMin);
+    if (band.targetC === undefined) continue;
+    judged += 1;
+    if (sideIn(band, tempC) === 'in') judgedInBand += 1;
+  }
   const judgedMin = time.in + time.below + time.above;
   return {
     readings: inSpan.length,
-    judged: judged.length,
-    judgedInBand: judged.filter((side) => side === 'in').length,
+    judged,
+    judgedInBand,
     spanMin: span.toMin - span.fromMin,
     coveredMin: judgedMin + time.unjudged,
     judgedMin,
@@ -133,7 +140,7 @@ const lengthOf = ({ fromMin, toMin }: Excursion): number => toMin - fromMin;
 
 /** When the line through a reading meets the limits of a band. */
 const crossings = (
-  { lowC, highC }: { readonly lowC: number; readonly highC: number },
+  { lowC, highC }: Pick<Band, 'lowC' | 'highC'>,
   { minute, tempC }: Reading,
   slope: number,
 ): number[] => (slope === 0 ? [] : [lowC, highC].map((limit) => minute + (limit - tempC) / slope));

@@ -1,3 +1,4 @@
+import { dayNumber } from '../core/calendar.ts';
 import type { Protocol } from '../protocol/values.ts';
 import { bandsOf, bandsOver, type BandAt } from '../room/band.ts';
 import {
@@ -39,7 +40,7 @@ export interface SpanView {
   /** How many spans back the newest reading lies. */
   readonly newestBack?: number | undefined;
   readonly gapHours: number;
-  /** Those with readings in the span first; all that the room has. */
+  /** All that the room has, those with most readings in the span first. */
   readonly series: readonly SeriesView[];
 }
 
@@ -87,9 +88,7 @@ export function spanView(
       : undefined,
     gapHours: protocol.roomGapHours,
     series: views.toSorted(
-      (a, b) =>
-        Number(b.statistics.readings > 0) - Number(a.statistics.readings > 0) ||
-        (a.label < b.label ? -1 : 1),
+      (a, b) => b.statistics.readings - a.statistics.readings || (a.label < b.label ? -1 : 1),
     ),
   };
 }
@@ -130,14 +129,21 @@ function pointsOf(readings: readonly Reading[], span: Span, gapMin: number): Ser
   return points;
 }
 
+/** Over days, the hours of settling are too narrow to draw. */
+const SETTLING_DAYS = 2;
 /** Over a long time day and night are too narrow to draw apart: each becomes a ribbon. */
 const RIBBON_DAYS = 45;
 
 function plotBands(bandAt: BandAt, { fromMin, toMin }: Span, offsetMin: number): PlotBand[] {
   const [from, to] = [fromMin + offsetMin, toMin + offsetMin];
   const isLong = to - from > RIBBON_DAYS * DAY_MIN;
+  const hasSettling = to - from <= SETTLING_DAYS * DAY_MIN;
   const bands = bandsOver(bandAt, from, to).filter(
-    ({ targetC, settles }) => targetC !== undefined && !(isLong && settles),
+    ({ targetC, settles, date, fromMin: begin }) =>
+      targetC !== undefined &&
+      (hasSettling || !settles) &&
+      // A night has its ribbon from its evening, and needs no second one after midnight.
+      !(isLong && Math.floor(begin / DAY_MIN) !== dayNumber(date)),
   );
   const plotted = bands.map(({ fromMin: begin, toMin: end, lowC, highC }): PlotBand => {
     const day = Math.floor(begin / DAY_MIN) * DAY_MIN;

@@ -62,12 +62,21 @@ export interface RoomView {
 export const standingHistory = (id: RoomId, { ledger }: Picture): RackEvent[] =>
   ledger.history(id).filter((event) => ledger.stands(event.id));
 
+/** Kept as long as the room stays as it is: a year of a sensor takes a while to put in order. */
+const known = new WeakMap<Room, readonly Series[]>();
+
+function allSeries(room: Room, picture: Picture): readonly Series[] {
+  const series = known.get(room) ?? seriesOf(standingHistory(room.id, picture));
+  known.set(room, series);
+  return series;
+}
+
 export function roomView(ask: RoomAsk, picture: Picture): RoomView | undefined {
   const [id = '', days = '7', back = '0'] = ask.split('/');
   const room = picture.room(id as RoomId);
   if (!room) return undefined;
   const { facts, ledger } = picture;
-  const series = ledger.hasHistory ? seriesOf(standingHistory(room.id, picture)) : room.air.recent;
+  const series = ledger.hasHistory ? allSeries(room, picture) : room.air.recent;
   const rackName = (rack: RackId): string => picture.rack(rack)?.name ?? '?';
   const label = (measured: Measured): string =>
     `${placeWords(measured, rackName)} · ${madeBy(measured)}`;

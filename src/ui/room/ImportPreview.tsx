@@ -33,11 +33,11 @@ export function ImportPreview({
       )}
       {preview.gaps > 0 && (
         <p>
-          {count(preview.gaps)} {preview.gaps === 1 ? 'gap' : 'gaps'}, the longest:{' '}
+          {preview.gaps === 1 ? '1 gap' : `${count(preview.gaps)} gaps, the longest`}:{' '}
           {preview.longestGaps
             .map(({ from, hours }) => `${hoursWords(hours * 60)} from ${at(from)}`)
             .join('; ')}
-          . They stay gaps.
+          . Nothing is filled in.
         </p>
       )}
       {preview.differing > 0 && (

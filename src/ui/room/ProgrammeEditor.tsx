@@ -58,7 +58,7 @@ export function ProgrammeEditor({
   return (
     <>
       {programme && <YearLine programme={programme} unit={unit} />}
-      <div class="field-row">
+      <div class="room-dates">
         <label>
           <span class="quiet small">Name</span>
           <input

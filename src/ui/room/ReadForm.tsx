@@ -10,7 +10,7 @@ import { UnitSwitch } from './UnitSwitch.tsx';
 
 const fields = [
   ['temp', 'Now'],
-  ['humidity', 'Humidity'],
+  ['humidity', 'Humid'],
   ['low', 'Lowest'],
   ['high', 'Highest'],
 ] as const;
@@ -83,7 +83,10 @@ export function ReadForm({
   const last = view.last.find(({ where }) => place === 'air' && where === 'Air');
   return (
     <Sheet title={`Read ${view.name}`} onClose={onClose}>
-      <PlaceSelect racks={view.racks} place={place} onPick={setPlace} />
+      <div class="room-place">
+        <PlaceSelect racks={view.racks} place={place} onPick={setPlace} isShort />
+        <UnitSwitch />
+      </div>
       <div class="room-fields" role="group" aria-label="What you read">
         {fields.map(([name, words]) => (
           <button
@@ -94,7 +97,7 @@ export function ReadForm({
             onClick={() => setField(name)}
           >
             {words}
-            {name !== field && typed[name] !== '' && `: ${typed[name]}`}
+            {name !== field && typed[name] !== '' && <small>{typed[name]}</small>}
           </button>
         ))}
       </div>
@@ -110,7 +113,6 @@ export function ReadForm({
         canBeDone={temp !== ''}
         onDone={save}
       />
-      <UnitSwitch />
     </Sheet>
   );
 }

@@ -112,7 +112,10 @@ function OfSeries({ span, series }: { readonly span: SpanView; readonly series: 
   const { readings, gaps } = series.statistics;
   const band = series.bands.length > 0 ? ' The band is the programme with its tolerance.' : '';
   const thinned = series.isThinned ? ' Drawn are the lowest and highest of each while.' : '';
-  const gapText = gaps.length > 0 ? ` ${gaps.length} gaps over ${span.gapHours} h, left open.` : '';
+  const gapText =
+    gaps.length > 0 && !series.isByHand
+      ? ` ${gaps.length === 1 ? '1 gap' : `${gaps.length} gaps`} over ${span.gapHours} h, left open.`
+      : '';
   return (
     <>
       <RoomPlot

@@ -39,9 +39,11 @@ export function SpanFigures({
     ],
     [
       'Covered by readings',
-      `${percent(statistics.coveredMin, statistics.spanMin)} of the time; farther apart than ${gapHours} h counts as a gap`,
+      statistics.coveredMin === 0
+        ? undefined
+        : `${percent(statistics.coveredMin, statistics.spanMin)} of the time; farther apart than ${gapHours} h counts as a gap`,
     ],
-    ['Longest gap', longestGap(statistics)],
+    ['Longest gap', statistics.coveredMin === 0 ? undefined : longestGap(statistics)],
   ];
   return (
     <dl class="facts">

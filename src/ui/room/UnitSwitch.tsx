@@ -4,7 +4,7 @@ import { setTempUnit, tempUnit } from './temp-unit.ts';
 export function UnitSwitch() {
   const other = tempUnit.value === '°C' ? '°F' : '°C';
   return (
-    <button type="button" class="pill" onClick={() => setTempUnit(other)}>
+    <button type="button" class="pill room-unit" onClick={() => setTempUnit(other)}>
       Use {other}
     </button>
   );

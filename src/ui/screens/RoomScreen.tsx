@@ -47,7 +47,7 @@ export function RoomScreen({ id, form }: { readonly id: RoomId; readonly form?: 
         <Slab onPress={() => show('programme')} under={shown.programme?.name ?? 'none yet'}>
           Programme
         </Slab>
-        <Slab onPress={() => show('sensor')} under="a CSV, looked at first">
+        <Slab onPress={() => show('sensor')} under="take in its CSV">
           Sensor’s file
         </Slab>
       </div>

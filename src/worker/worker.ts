@@ -85,7 +85,7 @@ async function openByName(name: CollectionName): Promise<Open> {
     settleTimer ??= setTimeout(() => {
       settleTimer = undefined;
       // A full disk stops it here too; what it does is done again after the next change.
-      opened?.collection.settle().catch(() => undefined);
+      shown?.collection.settle().catch(() => undefined);
     }, SETTLE_AFTER_MS);
   };
   const [collection, notes] = await Promise.all([

@@ -118,8 +118,39 @@ export const sources = {
   },
   fasting: {
     kind: 'published',
-    cite: 'McCue M.D. 2007: fasting ball pythons lost 18.3 % of their mass in 168 days.',
+    cite: 'McCue M.D. 2007, Zoology 110:318–327: fasting ball pythons lost 18.3 % of their mass in 168 days. As a range, 0.05–0.17 % a day: the two other snakes of that study lost 9.3 and 24.4 %.',
   },
+  gutContents: {
+    kind: 'published',
+    cite: 'Ott B.D. & Secor S.M. 2007, J Exp Biol 210:340–356: the work of digestion is over by day 6–8. That droppings follow some days later is common practice.',
+  },
+  weightModel: {
+    kind: 'assumption',
+    cite: 'Theil–Sen line, Sen P.K. 1968, J Am Stat Assoc 63:1379–1389. No study of how far weights of one empty snake differ was found.',
+  },
+  lossLimits: practice(
+    'a loss of 10 % is looked into, of 15–20 % is a vet’s; 5 % in a month deserves a look. No study of these limits was found.',
+  ),
+  powerFeeding: practice(
+    'gaining over 12 % a month from 700 g on is heavy feeding, and makes fat animals.',
+  ),
+  growthModel: {
+    kind: 'assumption',
+    cite: 'Growth slows towards an adult weight that is not known beforehand (Gompertz B. 1825, on log mass); how fast, and to what weight, by its own weights and what is usual for its sex.',
+  },
+  preyModel: {
+    kind: 'assumption',
+    cite: 'Each snake eats or not with its own chance: what its class usually eats, corrected by its own offers (beta prior). Snakes are independent of each other.',
+  },
+  appetite: practice(
+    'most offers are taken out of season; adult males often fast from November to March, gravid females mostly refuse.',
+  ),
+  refusals: practice(
+    'what a refusal means hangs on stage, season and weight; a count of refusals alone misleads.',
+  ),
+  nonFeeders: practice(
+    'the clock of a hatchling that does not eat starts at its first shed; keepers differ by weeks.',
+  ),
   backups: {
     kind: 'assumption',
     cite: 'A week of records is what most keepers could still write down from memory.',

@@ -14,6 +14,7 @@ export interface ProtocolValue {
     | '°C'
     | 'cycles'
     | 'scans'
+    | 'offers'
     | 'month'
     | 'months'
     | 'share'

@@ -1,6 +1,8 @@
+import { appetiteValues } from './appetite-values.ts';
 import { follicleValues } from './follicle-values.ts';
 import { roomValues } from './room-values.ts';
 import type { ProtocolKey } from './values.ts';
+import { weightValues } from './weight-values.ts';
 import { windowValues } from './window-values.ts';
 
 export interface ValueGroup {
@@ -88,6 +90,8 @@ export const valueGroups: readonly ValueGroup[] = [
     ],
   },
   { title: 'Windows', keys: keysOf(windowValues) },
+  { title: 'Weights and growth', keys: keysOf(weightValues) },
+  { title: 'Appetite and prey', keys: keysOf(appetiteValues) },
   { title: 'Room', keys: keysOf(roomValues) },
   { title: 'Household', keys: ['rolloverHour', 'eveningHour', 'backupDays'] },
 ];

@@ -20,6 +20,7 @@ const units: Readonly<Record<Unit, UnitLimits>> = {
   '°C': { least: 0, most: 45, fineness: 0.5, near: 8 },
   cycles: { least: 1, most: 100, fineness: 1 },
   scans: { least: 1, most: 100, fineness: 1 },
+  offers: { least: 1, most: 100, fineness: 1 },
   month: { least: 1, most: 12, fineness: 1 },
   months: { least: 0, most: 120, fineness: 1 },
   share: { least: 0, most: 1, fineness: 0.01 },

@@ -1,9 +1,11 @@
+import { appetiteValues } from './appetite-values.ts';
 import { follicleValues } from './follicle-values.ts';
 import { homeValues } from './home-values.ts';
 import { layingValues } from './laying-values.ts';
 import type { ProtocolValue } from './protocol-value.ts';
 import { roomValues } from './room-values.ts';
 import { seasonValues } from './season-values.ts';
+import { weightValues } from './weight-values.ts';
 import { windowValues } from './window-values.ts';
 
 /**
@@ -17,6 +19,8 @@ export const protocolValues = {
   ...seasonValues,
   ...layingValues,
   ...windowValues,
+  ...weightValues,
+  ...appetiteValues,
 } as const satisfies Record<string, ProtocolValue>;
 
 export type ProtocolKey = keyof typeof protocolValues;

@@ -10,6 +10,7 @@ import { madeBy } from '../room/words.ts';
 import type { Room } from '../state/place.ts';
 import type { Programme } from '../state/room-air.ts';
 import type { Measured, Reading, Series } from '../state/readings.ts';
+import { recordLine, type RecordLine } from './record-line.ts';
 import { alarmsOf, type RoomAlarm } from './room-alarms.ts';
 import { spanView, type SpanView } from './room-span.ts';
 
@@ -56,6 +57,8 @@ export interface RoomView {
   /** What a thermometer may be off by. Unit: °C. */
   readonly errorC: number;
   readonly span: SpanView;
+  /** Every record about it, newest first. */
+  readonly history: readonly RecordLine[];
 }
 
 /** The standing records of a room, oldest first; none while history is still on its way. */
@@ -96,9 +99,22 @@ export function roomView(ask: RoomAsk, picture: Picture): RoomView | undefined {
     alarms: alarmsOf(room, picture),
     sensors: sensorsOf(series),
     errorC: facts.protocol.thermometerErrorC,
+    history: historyOf(room.id, picture),
     span: spanView(room, series, label, { days: Number(days), back: Number(back) }, facts),
   };
 }
+
+const historyOf = (id: RoomId, picture: Picture): RecordLine[] =>
+  picture.ledger
+    .history(id)
+    .toReversed()
+    .map((event) => {
+      const { ledger } = picture;
+      const struck = ledger.stands(event.id)
+        ? undefined
+        : (ledger.reasonStruck(event.id) ?? 'replaced');
+      return recordLine(event, picture, struck);
+    });
 
 /** Where something is measured: "Air", "Hot spot, rack B". */
 export const placeWords = ({ spot, rack }: Measured, rackName: (rack: RackId) => string): string =>

@@ -14,6 +14,7 @@ import { RoomSpan } from '../room/RoomSpan.tsx';
 import { UnitSwitch } from '../room/UnitSwitch.tsx';
 import '../room/room.css';
 import { goInstead } from '../route.ts';
+import { History } from './History.tsx';
 import { Page } from './Page.tsx';
 
 type Form = 'read' | 'programme' | 'sensor';
@@ -51,7 +52,6 @@ export function RoomScreen({ id, form }: { readonly id: RoomId; readonly form?: 
           Sensor’s file
         </Slab>
       </div>
-      {!shown.isWhole && <p class="quiet">Older readings are still being read…</p>}
       <RoomSpan span={shown.span} onGo={(d, b) => setSpan({ days: d, back: b })} />
       <UnitSwitch />
       {shown.code === undefined && (
@@ -59,6 +59,7 @@ export function RoomScreen({ id, form }: { readonly id: RoomId; readonly form?: 
           Print a label for this room
         </SlabLink>
       )}
+      <History lines={shown.history} isWhole={shown.isWhole} />
       {open === 'read' && <ReadForm view={shown} onClose={close} />}
       {open === 'programme' && <ProgrammeForm view={shown} onClose={close} />}
       {open === 'sensor' && <ImportForm view={shown} onClose={close} />}

@@ -47,6 +47,19 @@ describe('a room’s screen', () => {
     expect(viewOf([]).target).toEqual({ part: 'night', airC: 21, hotSpotC: 32, untilMin: 480 });
   });
 
+  test('lists every record, the newest first, and says why one was struck', () => {
+    const hand = anEvent('room-read', {
+      room,
+      tempC: 24.5,
+      at: '2026-11-24T21:00:00+01:00' as never,
+    });
+    const struck = anEvent('struck', { target: hand.id, reason: 'wrong room' });
+    const { history, last } = viewOf([hand, struck]);
+    expect(history[0]).toMatchObject({ words: 'air 24.5 °C', struck: 'wrong room' });
+    expect(history.map(({ words }) => words)).toContain('programme Test from 2020-01-01');
+    expect(last).toEqual([]);
+  });
+
   test('is none for a room that is not', () => {
     expect(roomView(`${roomId(9)}/7/0`, aPicture(made))).toBeUndefined();
   });

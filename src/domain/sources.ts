@@ -120,6 +120,10 @@ export const sources = {
     kind: 'published',
     cite: 'McCue M.D. 2007, Zoology 110:318–327: fasting ball pythons lost 18.3 % of their mass in 168 days. As a range, 0.05–0.17 % a day: the two other snakes of that study lost 9.3 and 24.4 %.',
   },
+  openRecord: {
+    kind: 'published',
+    cite: 'Laarhoven B. & Kooijman S.A.L.M. 2010, Add-my-Pet collection, entry Python_regius: dated weights and meals of twelve captive snakes.',
+  },
   gutContents: {
     kind: 'published',
     cite: 'Ott B.D. & Secor S.M. 2007, J Exp Biol 210:340–356: the work of digestion is over by day 6–8. That droppings follow some days later is common practice.',
@@ -147,6 +151,9 @@ export const sources = {
   ),
   refusals: practice(
     'what a refusal means hangs on stage, season and weight; a count of refusals alone misleads.',
+  ),
+  firstFood: practice(
+    'the first shed comes 7–14 days after hatching, the first offer 1–7 days after it.',
   ),
   nonFeeders: practice(
     'the clock of a hatchling that does not eat starts at its first shed; keepers differ by weeks.',

@@ -5,7 +5,7 @@ const told: readonly (readonly ProtocolKey[])[] = [
   ['hatchlingBelowG', 'adultFromG'],
   ['maleStayDays', 'maleForgottenDays'],
   ['maleLossWatchShare', 'maleLossStopShare'],
-  ['lossWatchShare', 'lossActShare'],
+  ['paceLossShare', 'lossActShare'],
   ['hatchlingLossWatchShare', 'hatchlingLossActShare'],
   ['fastLossLowShare', 'fastLossHighShare'],
   ['arrivalRefusalDays', 'arrivalRefusalActDays'],

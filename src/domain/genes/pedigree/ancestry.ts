@@ -21,8 +21,6 @@ export function ancestryOf(pedigree: Pedigree, findings: readonly Finding[]): Pe
     if (finding.kind === 'young') addClutch(clutches.findIndex(({ id }) => id === finding.clutch));
     else addAnimal(indexOf.get(finding.animal) ?? -1);
   }
-  const placeOf = (kept: ReadonlySet<number>) =>
-    new Map([...kept].toSorted((a, b) => a - b).map((old, place) => [old, place]));
   const [newAnimal, newClutch] = [placeOf(animals), placeOf(broods)];
   const kept = members.filter((_, index) => animals.has(index));
   return {
@@ -47,3 +45,6 @@ export const parentsIn = ({ dam, fathers }: Brood): readonly number[] => [
   dam,
   ...fathers.flatMap(({ sire }) => (sire === undefined ? [] : [sire])),
 ];
+
+const placeOf = (kept: ReadonlySet<number>): ReadonlyMap<number, number> =>
+  new Map([...kept].toSorted((a, b) => a - b).map((old, place) => [old, place]));

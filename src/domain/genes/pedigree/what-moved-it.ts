@@ -51,13 +51,14 @@ export function whatMovedIt(
   };
   const now = given(evidence.findings);
   if ('trouble' in now) return now.trouble;
-  const before = given([]);
+  // Nothing seen yet, but still tying together whom it could tie together.
+  const before = given(evidence.findings.map((finding) => unseen(model, finding)));
   if ('trouble' in before) return before.trouble;
 
-  const reach = withinReach(pedigree, before.network, index);
+  const bears = whatBears(pedigree, before.network, index);
   const movers: Mover[] = [];
   for (const finding of evidence.findings) {
-    if (!animalsOf(pedigree, finding).some((id) => reach.has(id))) continue;
+    if (!bears(finding)) continue;
     const left = given(evidence.findings.filter((other) => other !== finding));
     if ('trouble' in left) return left.trouble;
     const moved = distance(now.chances, left.chances);
@@ -65,6 +66,15 @@ export function whatMovedIt(
   }
   movers.sort((a, b) => b.moved - a.moved);
   return { kind: 'moved', now: now.chances, before: before.chances, movers };
+}
+
+function unseen({ genotypes }: PedigreeModel, finding: Finding): Finding {
+  const likelihood = {
+    female: Array.from({ length: genotypes.female }, () => 1),
+    male: Array.from({ length: genotypes.male }, () => 1),
+  };
+  if (finding.kind !== 'young') return { ...finding, likelihood };
+  return { ...finding, young: [] };
 }
 
 type Answer =
@@ -84,10 +94,25 @@ function troubleOf(
   return trouble;
 }
 
-/** Whose evidence can bear on an animal at all: past what descent alone decides none can. */
-function withinReach({ members }: Pedigree, network: Network, index: number): ReadonlySet<string> {
+/** Which findings can bear on an animal at all: past what descent alone decides none can. */
+function whatBears(
+  pedigree: Pedigree,
+  network: Network,
+  index: number,
+): (finding: Finding) => boolean {
+  const { members, clutches } = pedigree;
   const group = networkGroups(network).find(({ variables }) => variables.includes(index));
-  return new Set((group?.variables ?? []).flatMap((variable) => members[variable]?.id ?? []));
+  const within = new Set(group?.variables);
+  const animals = new Set([...within].flatMap((variable) => members[variable]?.id ?? []));
+  // Young can tell who fathered them, also where there is no doubt of what their parents are.
+  const open = new Set(
+    network.choices.flatMap(({ clutch, variable }) =>
+      within.has(variable) ? (clutches[clutch]?.id ?? []) : [],
+    ),
+  );
+  return (finding) =>
+    animalsOf(pedigree, finding).some((id) => animals.has(id)) ||
+    (finding.kind === 'young' && open.has(finding.clutch));
 }
 
 const distance = (a: ByGenotype, b: ByGenotype): number =>

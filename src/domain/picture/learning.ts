@@ -80,8 +80,11 @@ export function createLearning(
       const known = outlooks.get(animal);
       if (known) return known;
       const { protocol } = facts;
-      const experience = experienceBy(protocol);
-      const outlook = outlookOf(animal, stands, { protocol, nightOf, experience });
+      const outlook = outlookOf(animal, stands, {
+        protocol,
+        nightOf,
+        experience: experienceBy(protocol),
+      });
       outlooks.set(animal, outlook);
       return outlook;
     },

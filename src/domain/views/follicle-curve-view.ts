@@ -54,12 +54,12 @@ const HIGH = 0.9;
 const LINE_POINTS = 24;
 
 /** This season's scans up to ovulation, and their trend; also of a female who may be resorbing. */
-export function growthIn(now: SeasonNow, { facts, experience }: Picture): Growth {
-  const { protocol, nightOf } = facts;
+export function growthIn(now: SeasonNow, picture: Picture): Growth {
+  const { protocol, nightOf } = picture.facts;
   const scans = now.season.scans.filter(
     ({ at }) => !now.ovulation || nightOf(at) <= now.ovulation.last,
   );
-  const readings = readingsOf(scans, experience().scanErrors, protocol);
+  const readings = readingsOf(scans, picture.experience().scanErrors, protocol);
   return { readings, trend: follicleTrend(readings, protocol) };
 }
 

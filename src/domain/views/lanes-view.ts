@@ -78,8 +78,7 @@ const BACK_DAYS = 183;
 const AHEAD_DAYS = 60;
 
 export function lanesView(picture: Picture): LanesView {
-  const { facts, experience } = picture;
-  const { night } = facts;
+  const { night } = picture.facts;
   const females = inWalkingOrder(
     picture.living().filter(({ sex }) => sex === 'female'),
     picture,
@@ -123,7 +122,7 @@ export function lanesView(picture: Picture): LanesView {
         ]
       : [],
   );
-  const { leads, cycles } = experience();
+  const { leads, cycles } = picture.experience();
   return {
     night,
     from,

@@ -61,9 +61,10 @@ export function seasonView(id: AnimalId, picture: Picture): SeasonView | undefin
   };
 }
 
-function freshSigns(now: SeasonNow, { facts, experience }: Picture): readonly FreshSign[] {
+function freshSigns(now: SeasonNow, picture: Picture): readonly FreshSign[] {
   if (now.ovulation || now.signs.length === 0) return [];
-  const statistics = signStatistics(experience());
+  const statistics = signStatistics(picture.experience());
+  const { facts } = picture;
   return now.season.signs
     .filter(
       ({ sign }, i, all) =>

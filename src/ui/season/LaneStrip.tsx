@@ -107,7 +107,7 @@ export function Tent({
 }
 
 /** Something that happened, where it lies on the cord. */
-export function Mark({ mark, scale }: Scaled & { readonly mark: LaneMark }) {
+export function Mark({ mark, scale }: Scaled & { readonly mark: Omit<LaneMark, 'night'> }) {
   const x = markX(mark, scale);
   const y = cordY(scale);
   const { line, perDay, letter } = scale;

@@ -22,7 +22,7 @@ const NAME_X = 20;
 const NEXT_X = 45;
 const AXIS_X = 82;
 /** No row is lower than can be read, and none higher than looks like one. */
-const LEAST_ROW = 4.2;
+const LEAST_ROW = 4;
 const MOST_ROW = 9;
 
 /** As few pages as hold all lanes, each with the head and the months. */

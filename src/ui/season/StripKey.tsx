@@ -21,7 +21,7 @@ const Sample = ({
   </li>
 );
 
-const mark = { night: '2000-01-01' as never, at: 6, from: 6 } as const;
+const mark = { at: 6, from: 6 } as const;
 
 /** What the shapes mean: the letters at a glance, the rest when asked. */
 export const StripKey = () => (

@@ -8,7 +8,6 @@ import type { StripScale } from './strip-shapes.ts';
 import { useGrowing } from './use-growing.ts';
 
 const scale: StripScale = { perDay: 3.2, height: 54, letter: 14, line: 1.5 };
-const HEAD_PX = 40;
 /** Tonight stands this far from the left edge: what is coming wants more room than what was. */
 const TONIGHT_SHARE = 0.3;
 
@@ -34,18 +33,27 @@ export function WallStrip({
   return (
     <div class="wall-strip">
       <div class="strip-head" aria-hidden="true" ref={head}>
-        <svg width={width} height={HEAD_PX}>
-          {view.months.map((month) => (
-            <text key={month.at} class="strip-month-name" x={month.at * scale.perDay + 4} y={16}>
-              {monthWords(month)}
-            </text>
-          ))}
-          <path
-            class="strip-month"
-            d={view.months.map(({ at }) => `M${at * scale.perDay} 0V${HEAD_PX}`).join('')}
+        <svg width={width} height="2.5rem">
+          {view.months.map((month) => {
+            const x = month.at * scale.perDay;
+            return (
+              <g key={month.at}>
+                <line class="strip-month" x1={x} x2={x} y2="100%" />
+                <text class="strip-month-name" x={x + 4} y="1rem">
+                  {monthWords(month)}
+                </text>
+              </g>
+            );
+          })}
+          <line
+            class="strip-tonight"
+            stroke-width={2}
+            x1={tonight}
+            x2={tonight}
+            y1="55%"
+            y2="100%"
           />
-          <path class="strip-tonight" stroke-width={2} d={`M${tonight} 22V${HEAD_PX}`} />
-          <text class="strip-tonight-name" x={tonight + 4} y={35}>
+          <text class="strip-tonight-name" x={tonight + 4} y="2.15rem">
             tonight, {nightWords(view.night)}
           </text>
         </svg>

@@ -40,18 +40,10 @@ test('its ends are the shares that a score test at 5 % just does not refuse', ()
       const z = 1.959964; // 97.5 % of the standard normal: any table.
       const { low, high } = wilsonInterval(hits, of);
       const [tiny, share] = [1e-12, hits / of];
-      if (hits > 0) {
-        expect(low).toBeCloseTo(
-          rootOf((x) => score(x, hits, of) - z, tiny, share - tiny),
-          6,
-        );
-      }
-      if (hits < of) {
-        expect(high).toBeCloseTo(
-          rootOf((x) => score(x, hits, of) + z, share + tiny, 1 - tiny),
-          6,
-        );
-      }
+      const least = hits === 0 ? 0 : rootOf((x) => score(x, hits, of) - z, tiny, share - tiny);
+      const most = hits === of ? 1 : rootOf((x) => score(x, hits, of) + z, share + tiny, 1 - tiny);
+      expect(low).toBeCloseTo(least, 6);
+      expect(high).toBeCloseTo(most, 6);
     }),
   );
 });

@@ -3,6 +3,8 @@ import { expect, test } from 'vitest';
 import { addDays } from '../../../src/domain/core/calendar.ts';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
 import { lanesView } from '../../../src/domain/views/lanes-view.ts';
+import { seasonView } from '../../../src/domain/views/season-view.ts';
+import { anyLog, runs } from '../../arbitrary.ts';
 import { anEvent, aPicture, day } from '../../make.ts';
 import { animalId, tubId } from '../../make-ids.ts';
 import { arrivals, her, on, upTo, wholeSeason } from '../season/make-season.ts';
@@ -146,4 +148,20 @@ test('a visit that is still going on ends tonight', () => {
   });
   const shown = view('2027-01-28', [...arrivals, ...upTo('2027-01-24', wholeSeason), stay]);
   expect(shown.lanes[0]?.stays.at(-1)?.to).toBe(shown.tonightAt);
+});
+
+test('after any records, the strip and every page can be drawn, the same in any order', () => {
+  fc.assert(
+    fc.property(anyLog, (log) => {
+      const [picture, other] = [aPicture(log), aPicture(log.toReversed())];
+      expect(lanesView(other)).toEqual(lanesView(picture));
+      const shown = lanesView(picture);
+      // A view is a message to the page: plain data.
+      expect(structuredClone(shown)).toEqual(shown);
+      for (const { id } of picture.animals()) {
+        expect(seasonView(id, other)).toEqual(seasonView(id, picture));
+      }
+    }),
+    runs(60),
+  );
 });

@@ -82,5 +82,7 @@ function roomLabel({ id, name }: Room, picture: Picture): readonly Labelled[] {
   const code = codeOfRoom(id, picture);
   if (!code) return [];
   const wasPrinted = picture.label(code)?.printedAt !== undefined;
-  return [{ code, kind: 'room', title: name, lines: ['Temperature: scan to write down'], wasPrinted }];
+  return [
+    { code, kind: 'room', title: name, lines: ['Temperature: scan to write down'], wasPrinted },
+  ];
 }

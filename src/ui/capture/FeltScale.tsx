@@ -13,7 +13,7 @@ interface FeltClass {
 const classes: readonly FeltClass[] = [
   { felt: 'nothing', under: 'none felt', mm: 0, lumps: 0 },
   { felt: 'small bumps', under: 'about 12 mm', mm: 12, lumps: 6 },
-  { felt: 'round lumps', under: 'about 20 mm', mm: 20, lumps: 5 },
+  { felt: 'round lumps', under: 'about 20 mm', mm: 20, lumps: 4 },
   { felt: 'large lumps', under: 'about 30 mm', mm: 30, lumps: 3 },
   { felt: 'egg-like', under: '40 mm and more', mm: 40, lumps: 2 },
 ];
@@ -33,7 +33,7 @@ function Lumps({ mm, lumps }: FeltClass) {
           key={i}
           cx={step * (i + 0.75)}
           cy={HEIGHT / 2 + (i % 2 === 0 ? -1 : 1)}
-          rx={mm >= 40 ? mm * 0.62 : mm / 2}
+          rx={mm >= 40 ? mm * 0.54 : mm / 2}
           ry={mm / 2}
         />
       ))}

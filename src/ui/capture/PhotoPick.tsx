@@ -31,7 +31,7 @@ export function PhotoPick({ picture }: { readonly picture: PhotoDraft }) {
   return (
     <div class="photo-pick" aria-busy={isBusy}>
       <Pick words="Keep the picture" isCamera onPick={take} />
-      <Pick words="From a file" onPick={take} />
+      <Pick words="From file" onPick={take} />
     </div>
   );
 }

@@ -39,7 +39,7 @@ export function SeasonRow({
           <Slab icon="eggs" onPress={() => onForm('eggs')}>
             Eggs
           </Slab>
-          <Slab icon="look" kind="main" under="looked just now" onPress={nothingYet('eggs')}>
+          <Slab icon="look" kind="main" under="just now" onPress={nothingYet('eggs')}>
             No eggs yet
           </Slab>
         </>
@@ -50,7 +50,7 @@ export function SeasonRow({
           <Slab icon="look" onPress={() => onForm('ovulation')}>
             Ovulated
           </Slab>
-          <Slab icon="look" kind="main" under="looked just now" onPress={nothingYet('ovulation')}>
+          <Slab icon="look" kind="main" under="just now" onPress={nothingYet('ovulation')}>
             Not yet
           </Slab>
         </>

@@ -126,8 +126,7 @@ function forecastsOf(
     from = anchorOn('ovulation', between(ovulation.first, ovulation.last));
   } else {
     const start = growthAnchor(now, trend, known);
-    const noOvulation = season.noOvulation && nightOf(season.noOvulation.at);
-    from = start && ahead('ovulation', start.anchor, start.link, noOvulation);
+    from = start && ahead('ovulation', start.anchor, start.link, lastWithout(now, known));
   }
   if (!from) return [];
   const eggs = ahead(
@@ -138,6 +137,13 @@ function forecastsOf(
   );
   ahead('first pip', eggs, 'lay to pip');
   return forecasts;
+}
+
+/** The last night that found no ovulation: by a look, or by a scan that still showed follicles. */
+function lastWithout({ season, scan }: SeasonNow, { nightOf }: Known): Day | undefined {
+  const looked = season.noOvulation && nightOf(season.noOvulation.at);
+  const scanned = scan?.mm === undefined ? undefined : scan.night;
+  return looked !== undefined && (scanned === undefined || looked > scanned) ? looked : scanned;
 }
 
 const none: readonly never[] = [];

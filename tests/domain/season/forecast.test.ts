@@ -64,6 +64,13 @@ test('an ovulation a week late in the book moves the eggs a week', () => {
   expect(daysFrom(eggs('2027-02-05')?.likely ?? '', eggs('2027-02-12')?.likely)).toBe(7);
 });
 
+test('a scan that still shows follicles is a look that found no ovulation', () => {
+  const season = [scan('2026-11-01', 8), scan('2026-11-20', 21), scan('2027-02-10', 40)];
+  const [ovulation] = outlookOn('2027-02-12', season)?.forecasts ?? [];
+  expect(ovulation).toMatchObject({ event: 'ovulation', notBefore: '2027-02-10' });
+  expect((ovulation?.from ?? '') >= '2027-02-10').toBe(true);
+});
+
 test('a look that found no eggs cuts the window short, and says so', () => {
   const none = anEvent('nothing-yet', { animal: her, lookedFor: 'eggs', at: on('2027-03-28') });
   const season = upTo('2027-02-25', wholeSeason);

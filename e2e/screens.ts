@@ -140,6 +140,14 @@ export const screens: readonly ScreenStop[] = [
     },
   },
   {
+    name: 'season',
+    visit: async (page) => {
+      await to('/season')(page);
+      await heading(page, 'Season');
+      await expect(page.getByRole('heading', { name: 'Signs, in your records' })).toBeVisible();
+    },
+  },
+  {
     name: 'find',
     visit: async (page) => {
       await to('/find')(page);

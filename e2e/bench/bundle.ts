@@ -63,6 +63,8 @@ export async function bundleFigures(tell: Tell): Promise<void> {
     await before.goto(served.url);
     await before.getByRole('button', { name: 'Look round the demo' }).click();
     await before.locator('.stop').first().waitFor();
+    // Until the picture is saved: a start without one also loads what reads old records.
+    await before.waitForTimeout(8_000);
     await before.close();
 
     const page = await context.newPage();

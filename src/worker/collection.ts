@@ -16,7 +16,8 @@ export interface World {
   readonly log: EventLog;
   readonly shelf: PictureShelf;
   readonly notes: NoteShelf;
-  readonly photos: PhotoShelf;
+  /** Fetched when the first picture is asked for: a start does not need it. */
+  readonly photos: () => Promise<PhotoShelf>;
   readonly inMemoryOnly: boolean;
   readonly clock: () => Clock;
   readonly chance: () => number;

@@ -11,13 +11,13 @@ type PhotoHandlers = {
 export const photoHandlers = ({ photos, minter }: World): PhotoHandlers => ({
   async keepPhoto(jpeg) {
     const id = minter.photo();
-    await photos.keep(id, jpeg);
+    await (await photos()).keep(id, jpeg);
     return id;
   },
-  photo: (id) => photos.load(id),
+  photo: async (id) => (await photos()).load(id),
   async dropPhoto(id) {
-    await photos.drop(id);
+    await (await photos()).drop(id);
     return null;
   },
-  photoRoom: () => photos.room(),
+  photoRoom: async () => (await photos()).room(),
 });

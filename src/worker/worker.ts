@@ -6,7 +6,6 @@ import { defaultProtocol } from '../domain/protocol/values.ts';
 import { createNoteShelf } from '../store/device-notes.ts';
 import { createIdbLog } from '../store/idb-log.ts';
 import { createMemoryLog } from '../store/memory-log.ts';
-import { createMemoryPhotos, createPhotoShelf } from '../store/photo-shelf.ts';
 import { createPictureShelf } from '../store/picture-shelf.ts';
 import { openCollection, type Collection, type World } from './collection.ts';
 import type { DeskKeeper } from './desk-keeper.ts';
@@ -121,12 +120,19 @@ async function places(
       log,
       shelf: createPictureShelf(`${database}-picture`, BUILD),
       notes: createNoteShelf(`${database}-notes`),
-      photos: createPhotoShelf(`${database}-photos`),
+      photos: once(async () => (await photoShelves()).createPhotoShelf(`${database}-photos`)),
       inMemoryOnly: false,
     };
   } catch {
     return { log: createMemoryLog(), ...forgetful(), inMemoryOnly: true };
   }
+}
+
+const photoShelves = () => import('../store/photo-shelf.ts');
+
+function once<Made>(make: () => Promise<Made>): () => Promise<Made> {
+  let made: Promise<Made> | undefined;
+  return () => (made ??= make());
 }
 
 function forgetful(): Pick<World, 'shelf' | 'notes' | 'photos'> {
@@ -140,7 +146,7 @@ function forgetful(): Pick<World, 'shelf' | 'notes' | 'photos'> {
       },
       clear: async () => {},
     },
-    photos: createMemoryPhotos(),
+    photos: once(async () => (await photoShelves()).createMemoryPhotos()),
   };
 }
 
@@ -186,7 +192,7 @@ async function eraseDemo(): Promise<null> {
       before.world.log.erase(),
       before.world.shelf.clear(),
       before.world.notes.clear(),
-      before.world.photos.clear(),
+      before.world.photos().then((photos) => photos.clear()),
     ]);
     open = undefined;
     shown = undefined;

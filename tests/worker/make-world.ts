@@ -3,6 +3,7 @@ import { createMinter, type DeviceId } from '../../src/domain/core/ids.ts';
 import type { EventLog } from '../../src/domain/ports.ts';
 import type { DeviceNotes, NoteShelf } from '../../src/store/device-notes.ts';
 import { createMemoryLog } from '../../src/store/memory-log.ts';
+import { createMemoryPhotos, type PhotoShelf } from '../../src/store/photo-shelf.ts';
 import type { PictureShelf, SavedPicture } from '../../src/store/picture-shelf.ts';
 import { openCollection, type World } from '../../src/worker/collection.ts';
 import { createDeskKeeper } from '../../src/worker/desk-keeper.ts';
@@ -13,6 +14,7 @@ export interface Device {
   log: EventLog;
   readonly shelf: PictureShelf & { saved?: SavedPicture | undefined };
   readonly notes: NoteShelf;
+  readonly photos: PhotoShelf;
   clock: Clock;
   readonly alone: World['alone'];
 }
@@ -58,6 +60,7 @@ export const aDevice = (log: EventLog = createMemoryLog()): Device => ({
   log,
   shelf: memoryShelf(),
   notes: memoryNotes(),
+  photos: createMemoryPhotos(),
   clock: clockAt(TONIGHT),
   alone: queue(),
 });
@@ -72,6 +75,7 @@ export async function openTab(device: Device, writer = 'TAB01') {
     log: device.log,
     shelf: device.shelf,
     notes: device.notes,
+    photos: async () => device.photos,
     inMemoryOnly: true,
     clock,
     // Park, S.K. & Miller, K.W. 1988: the minimal standard generator. From memory.

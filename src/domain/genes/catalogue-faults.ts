@@ -1,5 +1,5 @@
 import type { Catalogue } from './catalogue.ts';
-import { compare, HALF, ONE, ZERO } from './fraction.ts';
+import { compare, HALF, isChance } from './fraction.ts';
 import { alleleIndex } from './genotype.ts';
 import type { Locus } from './locus.ts';
 import { dictionaryOf, namesOf } from './trait-dictionary.ts';
@@ -64,13 +64,13 @@ function locusFaults({ id, alleles, pairs, linkage }: Locus): readonly Catalogue
     const where = `${id}: ${pair.alleles.join('/')}`;
     if (!pair.alleles.every(isKnown)) fault(where, 'The pair names an allele the locus has not.');
     const share = pair.survival?.share;
-    if (share && (compare(share, ZERO) < 0 || compare(share, ONE) > 0)) {
+    if (share && !isChance(share)) {
       fault(where, 'A share that survives lies between 0 and 1.');
     }
   }
   if (linkage.kind === 'sex-linked') {
     const r = linkage.recombination;
-    if (compare(r, ZERO) < 0 || compare(r, HALF) > 0) {
+    if (!isChance(r) || compare(r, HALF) > 0) {
       fault(id, 'A recombination rate lies between 0 and 1/2.');
     }
   }
@@ -88,18 +88,25 @@ function nameFaults(catalogue: Catalogue): readonly CatalogueFault[] {
   return [...repeated(sounds, 'Two things have this name.'), ...unreadable, ...shadowed(catalogue)];
 }
 
-/** "super Stripe" must not be read as the Superstripe that is also written so. */
+/**
+ * "super Stripe" must not be read as the Superstripe that is also written so, nor "het Scaleless Head"
+ * as a het Scaleless that has a head.
+ */
 function shadowed(catalogue: Catalogue): readonly CatalogueFault[] {
   const { meanings } = dictionaryOf(catalogue);
   return catalogue.loci.flatMap((locus) =>
     locus.alleles.slice(1).flatMap(({ name }, n) =>
       ['super', 'het', 'visual']
         .filter((word) => {
-          const other = meanings.get(spoken(`${word} ${name}`));
-          if (!other) return false;
-          return other.kind !== 'allele' || other.locus !== locus || other.allele !== n + 1;
+          const words = spoken(`${word} ${name}`).split(' ');
+          const sounds = words.map((_, last) => words.slice(0, last + 1).join(' '));
+          const longest = sounds.findLast((sound) => meanings.has(sound));
+          if (longest === undefined) return false;
+          const read = meanings.get(longest);
+          const isItself = read?.kind === 'allele' && read.locus === locus && read.allele === n + 1;
+          return !isItself || longest !== sounds.at(-1);
         })
-        .map((word) => ({ where: name, message: `"${word} ${name}" is a name of its own.` })),
+        .map((word) => ({ where: name, message: `"${word} ${name}" would be misread.` })),
     ),
   );
 }

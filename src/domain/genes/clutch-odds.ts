@@ -1,9 +1,9 @@
 import { locusOf, type Catalogue } from './catalogue.ts';
 import { blended, certainly, type Chances } from './chances.ts';
-import { HALF, ONE, same, sum, times, ZERO, type Fraction } from './fraction.ts';
+import { HALF, isChance, ONE, same, sum, times, ZERO, type Fraction } from './fraction.ts';
 import { WILD } from './genotype.ts';
 import { childChances, fatherlessChances } from './inheritance.ts';
-import type { GeneSex, Locus } from './locus.ts';
+import type { BySex, GeneSex, Locus } from './locus.ts';
 
 /** What is known of a parent: chances by locus. It is wild type wherever nothing is said. */
 export type Parent = ReadonlyMap<string, Chances>;
@@ -26,8 +26,6 @@ export interface Paternity {
   /** By locus; for one sire only. */
   readonly together?: ReadonlyMap<string, readonly BothParents[]>;
 }
-
-export type BySex<Value> = Readonly<Record<GeneSex, Value>>;
 
 /** Chances of a daughter's and of a son's genotype at conception, each summing to 1. */
 export type Brood = BySex<Chances>;
@@ -97,7 +95,7 @@ export function clutchOdds(
 
 /** A clutch without a sire: all daughters. For `apart` see `fatherlessChances`; same throws. */
 export function fatherlessOdds(dam: Parent, catalogue: Catalogue, apart: Fraction): ClutchOdds {
-  if (apart.n < 0n || apart.n > apart.d) throw new RangeError('A share lies between 0 and 1.');
+  if (!isChance(apart)) throw new RangeError('A share lies between 0 and 1.');
   const crosses = [...dam].map(([id, chances]): LocusCross => {
     const locus = locusOf(catalogue, id);
     mustSumToOne([...chances.values()], locus.name);

@@ -66,6 +66,8 @@ export function compare(a: Fraction, b: Fraction): number {
   return difference < 0n ? -1 : 1;
 }
 
+export const isChance = ({ n, d }: Fraction): boolean => n >= 0n && n <= d;
+
 export const same = (a: Fraction, b: Fraction): boolean => a.n === b.n && a.d === b.d;
 
 export function power(base: Fraction, exponent: number): Fraction {

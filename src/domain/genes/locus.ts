@@ -3,6 +3,7 @@ import type { Fraction } from './fraction.ts';
 
 /** Pythons are XX and XY: a daughter has two X, a son one. */
 export type GeneSex = 'female' | 'male';
+export type BySex<Value> = Readonly<Record<GeneSex, Value>>;
 
 /** How well a statement is known. What is disputed is shown as such and never asserted. */
 export type Grade = 'published' | 'trade consensus' | 'disputed';

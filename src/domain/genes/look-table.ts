@@ -1,14 +1,14 @@
 import { blended, type Chances } from './chances.ts';
-import type { BySex, ClutchOdds } from './clutch-odds.ts';
+import type { ClutchOdds } from './clutch-odds.ts';
 import { add, compare, minus, ONE, over, sum, times, ZERO, type Fraction } from './fraction.ts';
-import type { GeneSex, Locus } from './locus.ts';
+import type { BySex, GeneSex } from './locus.ts';
 import { largestProducts } from './largest-products.ts';
 import { lookTerms, type LookTerm, type TermLocus } from './look-terms.ts';
 
 /** Young that look alike. */
 export interface LookRow {
-  /** The looks that show, by locus; empty for a normal. */
-  readonly looks: readonly { readonly locus: Locus; readonly name: string }[];
+  /** The looks that show, with the locus's id; empty for a normal. */
+  readonly looks: readonly { readonly locus: string; readonly name: string }[];
   /** Chance of a hatchling, and of a hatchling of each sex, to look so. */
   readonly perHatchling: Fraction;
   readonly bySex: BySex<Fraction>;
@@ -23,8 +23,8 @@ export interface LookTable {
   readonly rows: readonly LookRow[];
   /** How many rarer looks there are, and their chance together. */
   readonly rarer: { readonly looks: number; readonly perHatchling: Fraction };
-  /** Share of eggs whose genotype does not live, and the loci that are why. */
-  readonly lost: { readonly perEgg: Fraction; readonly loci: readonly Locus[] };
+  /** Share of eggs whose genotype does not live, and the ids of the loci that are why. */
+  readonly lost: { readonly perEgg: Fraction; readonly loci: readonly string[] };
 }
 
 /** What the young of a pair look like, the likeliest `most` looks. Exact. */
@@ -45,7 +45,7 @@ export function lookTable(odds: ClutchOdds, most = 24): LookTable {
     rarer: { looks: picked.count - rows.length, perHatchling: minus(whole, shown) },
     lost: {
       perEgg: minus(ONE, hatch),
-      loci: loci.filter(({ loses }) => loses).map(({ locus }) => locus),
+      loci: loci.filter(({ loses }) => loses).map(({ locus }) => locus.id),
     },
   };
 }
@@ -96,7 +96,7 @@ function rowOf(
   return {
     looks: loci.flatMap(({ locus, looks }, n) => {
       const name = looks[picks[n] ?? 0] ?? '';
-      return name === '' ? [] : [{ locus, name }];
+      return name === '' ? [] : [{ locus: locus.id, name }];
     }),
     perHatchling: add(ofHatchlings.female, ofHatchlings.male),
     bySex: ofHatchlings,

@@ -1,8 +1,8 @@
 import { blended, type Chances } from './chances.ts';
-import type { Brood, BySex, ClutchOdds, LocusCross, Way } from './clutch-odds.ts';
+import type { Brood, ClutchOdds, LocusCross, Way } from './clutch-odds.ts';
 import { add, fraction, ONE, over, sum, times, type Fraction } from './fraction.ts';
 import { survivalOf } from './inheritance.ts';
-import type { GeneSex, Locus } from './locus.ts';
+import type { BySex, GeneSex, Locus } from './locus.ts';
 import { lookOf } from './look.ts';
 
 // The table of looks is a sum of products. A term is one father in one set of parents' genotypes at

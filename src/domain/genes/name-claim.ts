@@ -8,12 +8,14 @@ import type { Claim } from './trait-statement.ts';
 export interface Before {
   readonly words: ReadonlySet<Modifier>;
   readonly chance?: Fraction;
+  /** A colon stands between. */
+  readonly lists?: boolean;
 }
 
-/** A "het" that goes on to further names: to so many more, or to the end of the phrase. */
+/** A "het" that goes on to further names: to so many more, through the phrase, or through a list. */
 export interface Het {
   readonly chance: Fraction;
-  readonly left: number | 'phrase';
+  readonly left: number | 'phrase' | 'list';
 }
 
 /** What a name claims, with the words before it; or why they do not go together. */
@@ -38,9 +40,10 @@ export function claimOf(said: string, meaning: Known, before = nothing, het?: He
   const goesOn =
     het !== undefined &&
     !before.words.has('visual') &&
-    (het.left !== 'phrase' || alleleAt(locus, allele).mode === 'recessive');
+    (typeof het.left === 'number' || alleleAt(locus, allele).mode === 'recessive');
   if (!goesOn) return { claim: { kind: 'shows', allele } };
   const claim = carried(allele, het.chance);
+  if (het.left === 'list') return { claim, het };
   if (het.left !== 'phrase') {
     return het.left > 1 ? { claim, het: { ...het, left: het.left - 1 } } : { claim };
   }
@@ -86,7 +89,8 @@ function hetClaim(said: string, { allele, locus }: AlleleName, before: Before): 
     ...(visible ? [`One copy of ${said} shows: "het" is a word for recessives.`] : []),
     ...(words.size === 0 && !inName && !visible ? [`Read as a chance to be het ${said}.`] : []),
   ];
-  const left = words.has('double') ? 1 : words.has('triple') ? 2 : 'phrase';
+  const named = words.has('double') ? 1 : words.has('triple') ? 2 : 'phrase';
+  const left = before.lists ? 'list' : named;
   return {
     claim: carried(allele, chance),
     het: { chance, left },

@@ -1,7 +1,6 @@
 import { locusOf, type Catalogue } from './catalogue.ts';
 import type { Chances } from './chances.ts';
-import type { BySex } from './clutch-odds.ts';
-import type { GeneSex } from './locus.ts';
+import type { BySex, GeneSex } from './locus.ts';
 import { settleLocus } from './settle-locus.ts';
 import { readStatements, type UnknownWords } from './trait-grammar.ts';
 import type { Remark } from './trait-statement.ts';

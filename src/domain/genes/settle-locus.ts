@@ -1,9 +1,8 @@
 import { gathered, type Chances } from './chances.ts';
-import type { BySex } from './clutch-odds.ts';
 import { compare, HALF, ONE, oneMinus, sum, times, type Fraction } from './fraction.ts';
 import { numberOf, WILD, type Genotype } from './genotype.ts';
 import { pairOf } from './inheritance.ts';
-import type { GeneSex, Locus } from './locus.ts';
+import type { BySex, GeneSex, Locus } from './locus.ts';
 import { alleleAt } from './look.ts';
 import type { Claim, Place, Remark, Statement } from './trait-statement.ts';
 

@@ -1,6 +1,6 @@
 import { locusOf } from './catalogue.ts';
 import type { Case, ClutchOdds, LocusCross, Way } from './clutch-odds.ts';
-import { add, keyOf, over, sum, times, ZERO, type Fraction } from './fraction.ts';
+import { add, isChance, keyOf, over, sum, times, ZERO, type Fraction } from './fraction.ts';
 import { WILD } from './genotype.ts';
 import { survivalOf } from './inheritance.ts';
 import type { GeneSex, Locus } from './locus.ts';
@@ -23,12 +23,18 @@ export type Counted =
   /** At conception, whether it can live or not. */
   | { readonly of: 'conceptions' };
 
-/** Exact. Throws a RangeError for a locus or an allele the catalogue does not have. */
+/**
+ * Exact. Throws a RangeError for a locus or an allele the catalogue does not have, and for a hatch
+ * rate that is no chance.
+ */
 export function targetCases(
   odds: ClutchOdds,
   target: Target,
   counted: Counted,
 ): readonly TargetCase[] {
+  if (counted.of === 'eggs' && !isChance(counted.hatchRate)) {
+    throw new RangeError('A hatch rate lies between 0 and 1.');
+  }
   const cases = new Map<string, TargetCase>();
   for (const way of odds.ways) {
     for (const { weight, fathers } of drawsOf(odds, way, target, counted.of !== 'conceptions')) {

@@ -48,7 +48,8 @@ export function readStatements(text: string, catalogue: Catalogue): Statements {
       unknown.push({ ...place, words: said, nearest: [], message: meaning.message });
       return;
     }
-    const told = claimOf(said, meaning, waiting, het);
+    const before = waiting && { ...waiting, lists: part.lists };
+    const told = claimOf(said, meaning, before, het);
     if (told.claim) statements.push({ ...place, locus: meaning.locus, claim: told.claim });
     if (told.note !== undefined) notes.push({ ...place, message: told.note });
     if (told.against !== undefined) against(place, told.against);

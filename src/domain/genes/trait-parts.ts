@@ -6,8 +6,8 @@ import { chanceIn, type Word } from './trait-text.ts';
 
 export type Modifier = 'het' | 'possible' | 'super' | 'visual' | 'double' | 'triple';
 
-/** One or more words that mean one thing, and whether a thought ended before them. */
-export type Part = Place & { readonly begins: boolean } & (
+/** One or more words that mean one thing; whether a thought ended before them, or a list begins. */
+export type Part = Place & { readonly begins: boolean; readonly lists: boolean } & (
     | { readonly kind: 'name'; readonly said: string; readonly meaning: Meaning }
     | { readonly kind: 'modifier'; readonly words: readonly Modifier[] }
     | { readonly kind: 'chance'; readonly chance: Fraction | 'impossible' }
@@ -67,7 +67,13 @@ export function partsOf(words: readonly Word[], dictionary: Dictionary): readonl
     const { count, part } = meaningOf(run, dictionary, guess);
     const last = run[count - 1] ?? first;
     if (part) {
-      parts.push({ ...part, at: first.at, length: last.at + last.length - first.at, begins });
+      parts.push({
+        ...part,
+        at: first.at,
+        length: last.at + last.length - first.at,
+        begins,
+        lists: first.after === 'colon',
+      });
       begins = false;
       if (part.kind === 'unknown') guesses++;
     }
@@ -85,7 +91,7 @@ function runFrom(words: readonly Word[], from: number, most: number): readonly W
 
 type Bare = Part extends infer Each
   ? Each extends Part
-    ? Omit<Each, 'at' | 'length' | 'begins'>
+    ? Omit<Each, 'at' | 'length' | 'begins' | 'lists'>
     : never
   : never;
 interface Found {

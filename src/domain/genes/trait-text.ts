@@ -6,8 +6,8 @@ export interface Word {
   /** Place in the original, and length there. */
   readonly at: number;
   readonly length: number;
-  /** What stands before it: nothing but space, a sign that joins, or one that ends a thought. */
-  readonly after: 'space' | 'joiner' | 'stop';
+  /** What stands before it: space at most, a sign that joins, a colon, or what ends a thought. */
+  readonly after: 'space' | 'joiner' | 'colon' | 'stop';
 }
 
 /** Longer texts are cut: nobody writes so many traits. */
@@ -16,7 +16,7 @@ export const LONGEST_TEXT = 2_000;
 const WORD =
   /\d+[.,]\d+ ?%|\d+ ?%|\d+\.\d+|\d+\/\d+(?![\p{L}\p{N}])|t[+-](?![\p{L}\p{N}])|[\p{L}\p{N}]+/giu;
 
-/** Splits a text into words. Hyphens, underscores and apostrophes are as good as a space. */
+/** Splits a text into words. Hyphens, full stops and apostrophes are as good as a space. */
 export function wordsOf(text: string): readonly Word[] {
   const words: Word[] = [];
   let end = 0;
@@ -34,7 +34,8 @@ export function wordsOf(text: string): readonly Word[] {
 }
 
 function gapKind(gap: string): Word['after'] {
-  if (/^[ \t\-_'’]*$/u.test(gap)) return 'space';
+  if (/^[ \t\-_'’.]*$/u.test(gap)) return 'space';
+  if (/^[ \t]*:[ \t]*$/u.test(gap)) return 'colon';
   return /^[ \t]*[/+&][ \t]*$/u.test(gap) ? 'joiner' : 'stop';
 }
 

@@ -1,6 +1,6 @@
 import type { Catalogue } from './catalogue.ts';
 import type { Chances } from './chances.ts';
-import { add, HALF, ONE, same, ZERO, type Fraction } from './fraction.ts';
+import { add, compare, HALF, ONE, same, ZERO, type Fraction } from './fraction.ts';
 import { genotypeOf, isOrdered, numberOf, WILD, type Genotype } from './genotype.ts';
 import type { GeneSex, Locus } from './locus.ts';
 import { alleleAt, lookOf } from './look.ts';
@@ -13,14 +13,17 @@ export interface WrittenTraits {
   readonly unsaid: readonly Locus[];
 }
 
-/** Genotypes in trade words, visible traits first, then hets; `readTraits` reads them back the same. */
+/**
+ * Genotypes in trade words: visible traits, then hets, the surest first. `readTraits` reads them back
+ * the same.
+ */
 export function writeTraits(
   genotypes: ReadonlyMap<string, Chances>,
   sex: GeneSex,
   catalogue: Catalogue,
 ): WrittenTraits {
   const shown: string[] = [];
-  const hidden: string[] = [];
+  const hidden: Hidden[] = [];
   const unsaid: Locus[] = [];
   for (const locus of catalogue.loci) {
     const chances = genotypes.get(locus.id);
@@ -30,13 +33,18 @@ export function writeTraits(
       hidden.push(...words.hidden);
     } else unsaid.push(locus);
   }
-  const text = [...shown, ...hidden].join(', ');
+  const hets = hidden.toSorted((a, b) => compare(b.chance, a.chance)).map(({ words }) => words);
+  const text = [...shown, ...hets].join(', ');
   return { text: text === '' ? 'Normal' : text, unsaid };
 }
 
 interface Words {
   readonly shown: readonly string[];
-  readonly hidden: readonly string[];
+  readonly hidden: readonly Hidden[];
+}
+interface Hidden {
+  readonly words: string;
+  readonly chance: Fraction;
 }
 const nothing: Words = { shown: [], hidden: [] };
 
@@ -65,12 +73,14 @@ function wordsFor(locus: Locus, sex: GeneSex, chances: Chances): Words | undefin
 type Uncertain = readonly { readonly allele: number; readonly chance: Fraction }[];
 
 function hetWords(locus: Locus, uncertain: Uncertain, shown: readonly string[]): Words | undefined {
-  const hidden = uncertain.flatMap(({ allele, chance }) => {
-    const percent = chanceWords(chance);
-    // A name that begins with "het" says it itself.
-    const name = alleleAt(locus, allele).name.replace(/^het /iu, '');
-    return percent === undefined ? [] : [`${percent} het ${name}`];
-  });
+  const hidden = uncertain
+    .toSorted((a, b) => a.allele - b.allele)
+    .flatMap(({ allele, chance }) => {
+      const percent = chanceWords(chance);
+      // A name that begins with "het" says it itself.
+      const name = alleleAt(locus, allele).name.replace(/^het /iu, '');
+      return percent === undefined ? [] : [{ words: `${percent} het ${name}`, chance }];
+    });
   return hidden.length === uncertain.length ? { shown, hidden } : undefined;
 }
 
@@ -87,7 +97,9 @@ function besideVisible(locus: Locus, beside: number, uncertain: Uncertain): Word
 function certainWords(locus: Locus, [a, b]: Genotype): Words {
   if (b === WILD) return nothing;
   const { mode, name } = alleleAt(locus, b);
-  if (a === WILD && mode === 'recessive') return { shown: [], hidden: [`het ${name}`] };
+  if (a === WILD && mode === 'recessive') {
+    return { shown: [], hidden: [{ words: `het ${name}`, chance: ONE }] };
+  }
   if (a === b && mode === 'dominant') return { shown: [`super ${name}`], hidden: [] };
   return { shown: [lookOf(locus, 'female', numberOf(locus, 'female', [a, b])).name], hidden: [] };
 }

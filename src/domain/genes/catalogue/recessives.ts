@@ -102,6 +102,14 @@ export const recessives: readonly Locus[] = [
       ['puzzle', 'Puzzle', []],
     ] as const
   ).map(([id, name, aliases]) => alone(recessive(id, name, { aliases }))),
-  alone(recessive('rainbow', 'Rainbow', { evidence: disputed })),
-  alone(recessive('whitewash', 'Whitewash', { evidence: disputed })),
+  ...(
+    [
+      ['rainbow', 'Rainbow'],
+      ['whitewash', 'Whitewash'],
+    ] as const
+  ).map(([id, name]) =>
+    alone(
+      recessive(id, name, { evidence: disputed, remark: 'Said to be recessive; not verified.' }),
+    ),
+  ),
 ];

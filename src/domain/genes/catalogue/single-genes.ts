@@ -40,9 +40,12 @@ const partlyKnown = (id: string, name: string, remark: string): Locus =>
 /** Visible mutations that have a locus to themselves, as far as is known. */
 export const singleGenes: readonly Locus[] = [
   ...plain.map(([id, name, ...aliases]) => alone(incomplete(id, name, { aliases }))),
-  alone(incomplete('scaleless', 'Scaleless Head', { aliases: ['het Scaleless'] }), {
-    pairs: [two('scaleless', { name: 'Scaleless', appearance: 'without scales' })],
-  }),
+  alone(
+    incomplete('scaleless', 'Scaleless Head', { aliases: ['het Scaleless', 'het Scaleless Head'] }),
+    {
+      pairs: [two('scaleless', { name: 'Scaleless', appearance: 'without scales' })],
+    },
+  ),
   alone(
     incomplete('red-axanthic', 'Het Red Axanthic', {
       aliases: ['HRA'],

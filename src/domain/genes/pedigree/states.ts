@@ -1,4 +1,4 @@
-import type { BySex } from '../clutch-odds.ts';
+import type { BySex } from '../locus.ts';
 import type { GeneModel } from '../gene-model.ts';
 
 /** A locus, and what a daughter is where no male had a part in her (see `fatherlessChances`). */

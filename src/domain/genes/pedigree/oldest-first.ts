@@ -3,46 +3,25 @@ export type AgeOrder =
   | { readonly ok: true; readonly order: readonly string[] }
   | { readonly ok: false; readonly ring: readonly string[] };
 
-/** Sorts by descent. Who is not held back by a parent keeps the place it was given. */
+/** Sorts by descent. An order that was right already stays as it is. */
 export function oldestFirst(
   ids: readonly string[],
   parentsOf: (id: string) => readonly string[],
 ): AgeOrder {
-  const waitsFor = new Map<string, number>();
-  const young = new Map<string, string[]>();
+  const placed = new Set<string>();
   for (const id of ids) {
-    const parents = parentsOf(id);
-    waitsFor.set(id, parents.length);
-    for (const parent of parents) {
-      const known = young.get(parent);
-      if (known) known.push(id);
-      else young.set(parent, [id]);
+    const path = [id];
+    for (let at = path.at(-1); at !== undefined; at = path.at(-1)) {
+      const parent = parentsOf(at).find((each) => !placed.has(each));
+      if (parent === undefined) {
+        placed.add(at);
+        path.pop();
+      } else if (path.includes(parent)) {
+        return { ok: false, ring: path.slice(path.indexOf(parent)) };
+      } else {
+        path.push(parent);
+      }
     }
   }
-  const order = ids.filter((id) => waitsFor.get(id) === 0);
-  // The list grows while it is walked.
-  for (const id of order) {
-    for (const child of young.get(id) ?? []) {
-      const left = (waitsFor.get(child) ?? 0) - 1;
-      waitsFor.set(child, left);
-      if (left === 0) order.push(child);
-    }
-  }
-  if (order.length === ids.length) return { ok: true, order };
-  return { ok: false, ring: ringAmong(ids, parentsOf, new Set(order)) };
-}
-
-/** Whoever could not be placed has a parent that could not: going up among these must come round. */
-function ringAmong(
-  ids: readonly string[],
-  parentsOf: (id: string) => readonly string[],
-  placed: ReadonlySet<string>,
-): readonly string[] {
-  const path: string[] = [];
-  let at = ids.find((id) => !placed.has(id));
-  while (at !== undefined && !path.includes(at)) {
-    path.push(at);
-    at = parentsOf(at).find((parent) => !placed.has(parent));
-  }
-  return at === undefined ? path : path.slice(path.indexOf(at));
+  return { ok: true, order: [...placed] };
 }

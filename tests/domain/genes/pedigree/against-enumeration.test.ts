@@ -103,6 +103,7 @@ test('posteriors of random pedigrees are those of trying everything', () => {
 }, 60_000);
 
 test('each finding left out gives what trying everything without it gives', () => {
+  let movers = 0;
   fc.assert(
     fc.property(fc.gen(), (g) => {
       const made = randomCase(g, 6);
@@ -119,23 +120,28 @@ test('each finding left out gives what trying everything without it gives', () =
       check(moved.before, without([]));
       for (const { id } of evidence.findings) {
         const left = without(evidence.findings.filter((each) => each.id !== id));
+        movers += moved.movers.length;
         check(moved.movers.find(({ finding }) => finding === id)?.without ?? moved.now, left);
       }
     }),
     runs(150),
   );
+  expect(movers).toBeGreaterThan(100);
 }, 60_000);
 
 test('so are those of pedigrees of twelve', () => {
+  let compared = 0;
   fc.assert(
     fc.property(fc.gen(), (g) => {
       const made = randomCase(g, 12);
       const pair = withPair(made);
       const truth = enumerate(made, made.evidence, pair);
       if (truth.total === 0) return;
+      compared += 1;
       const model = pedigreeModel(made.locus, nearestFraction(made.apart));
       expectPosteriors(made, carrierPosteriors(pedigreeOf(made), model, made.evidence), truth);
     }),
     runs(60),
   );
+  expect(compared).toBeGreaterThan(20);
 }, 60_000);

@@ -22,7 +22,9 @@ const everything = (locus: Locus): readonly Tried[] =>
 
 function survives(locus: Locus, { sex, number }: Tried): number {
   const ids = genotypeOf(locus, sex, number).map((allele) => locus.alleles[allele]!.id);
-  const pair = locus.pairs.find(({ alleles }) => [...alleles].sort().join() === ids.sort().join());
+  const pair = locus.pairs.find(
+    ({ alleles }) => alleles.toSorted().join() === ids.toSorted().join(),
+  );
   return pair?.survival ? Number(pair.survival.share.n) / Number(pair.survival.share.d) : 1;
 }
 

@@ -1,8 +1,8 @@
+import type { SourceId } from '../sources.ts';
 import type { RackId, RoomId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 import { roomRules } from '../room/rules/all.ts';
 import type { RoomRuleId } from '../room/rules/room-rule.ts';
-import { sources } from '../sources.ts';
 import type { Room } from '../state/place.ts';
 
 /** Something wrong with a room, ready to show. */
@@ -14,7 +14,7 @@ export interface RoomAlarm {
   readonly because: readonly string[];
   /** What the rule says, and where that comes from. */
   readonly says: string;
-  readonly source: string;
+  readonly source: SourceId;
 }
 
 export function alarmsOf(room: Room, picture: Picture): RoomAlarm[] {
@@ -34,7 +34,7 @@ export function alarmsOf(room: Room, picture: Picture): RoomAlarm[] {
             room: room.id,
             name: room.name || 'Room',
             says,
-            source: sources[source].cite,
+            source,
             ...alarm,
           },
         ]

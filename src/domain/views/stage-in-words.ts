@@ -1,6 +1,7 @@
 import type { Day } from '../core/calendar.ts';
 import { agoWords } from '../rules/dates.ts';
 import type { Stage, Standing } from '../season/standing.ts';
+import type { SourceId } from '../sources.ts';
 import { stageRule } from './stage-words.ts';
 
 /** Where a snake stands, in a line that opens to what puts it there. */
@@ -10,7 +11,7 @@ export interface StageInWords {
   readonly because: readonly string[];
   /** What puts a snake there, and where that comes from. */
   readonly says: string;
-  readonly source: string;
+  readonly source: SourceId | undefined;
 }
 
 const stageWords: Readonly<Record<Stage, string>> = {
@@ -42,6 +43,6 @@ export function stageInWords(standing: Standing, night: Day, isMale: boolean): S
     parts.push(scan.isFelt && scan.mm !== undefined ? `felt about ${mm}` : mm);
     parts.push(agoWords(scan.night, night));
   }
-  const { says, cite } = stageRule(standing, isMale);
-  return { words: parts.join(', '), because, says, source: cite };
+  const { says, source } = stageRule(standing, isMale);
+  return { words: parts.join(', '), because, says, source };
 }

@@ -1,5 +1,5 @@
 import type { FemaleStage, MaleStage, Standing } from '../season/standing.ts';
-import { sources, type SourceId } from '../sources.ts';
+import type { SourceId } from '../sources.ts';
 
 interface StageRule {
   /** What puts a snake in this stage. */
@@ -55,8 +55,8 @@ const males: Readonly<Record<MaleStage, StageRule>> = {
 export function stageRule(
   { stage }: Pick<Standing, 'stage'>,
   isMale: boolean,
-): { readonly says: string; readonly cite: string } {
+): { readonly says: string; readonly source: SourceId | undefined } {
   const rules: Readonly<Partial<Record<string, StageRule>>> = isMale ? males : females;
   const rule = rules[stage];
-  return rule ? { says: rule.says, cite: sources[rule.source].cite } : { says: '', cite: '' };
+  return { says: rule?.says ?? '', source: rule?.source };
 }

@@ -4,7 +4,7 @@ import type { AnimalId, RackId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 import { ruleById } from '../rules/all.ts';
 import { acts, type Act, type RuleId, type Task } from '../rules/rule.ts';
-import { sources } from '../sources.ts';
+import type { SourceId } from '../sources.ts';
 import type { Animal } from '../state/animal.ts';
 import { roomAlarms, type RoomAlarm } from './room-alarms.ts';
 
@@ -19,7 +19,7 @@ export interface Chore {
   readonly because: readonly string[];
   /** What the rule says, and where that comes from. */
   readonly says: string;
-  readonly source: string;
+  readonly source: SourceId | undefined;
   readonly vet?: true | undefined;
 }
 
@@ -66,7 +66,7 @@ export function choreOf(task: Task): Chore {
     blocked,
     because,
     says: about?.says ?? '',
-    source: about ? sources[about.source].cite : '',
+    source: about?.source,
     vet: about?.vet,
   };
 }

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { showGrams } from '../../domain/core/units.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
+import { Cite } from '../components/Cite.tsx';
 import { Because } from '../components/Because.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
@@ -95,9 +96,10 @@ const Stage = ({ stage }: { readonly stage: NonNullable<Occupant['season']>['sta
   <Unfolds kind="stage" summary={stage.words}>
     {() => (
       <div class="because">
-        {[...stage.because, stage.says, stage.source].map((words) => (
+        {[...stage.because, stage.says].map((words) => (
           <p key={words}>{words}</p>
         ))}
+        <Cite source={stage.source} />
       </div>
     )}
   </Unfolds>

@@ -1,3 +1,5 @@
+import type { SourceId } from '../../domain/sources.ts';
+import { Cite } from './Cite.tsx';
 import { Unfolds } from './Unfolds.tsx';
 
 /** Anything asked or said by a rule. */
@@ -5,7 +7,7 @@ interface Reasoned {
   readonly rule: string;
   readonly because: readonly string[];
   readonly says: string;
-  readonly source: string;
+  readonly source: SourceId | undefined;
 }
 
 /** Why something is asked: the facts first, then the rule and where it comes from. */
@@ -17,7 +19,7 @@ export const Reasons = ({ chore }: { readonly chore: Reasoned }) => (
     <p>
       Rule {chore.rule}: {chore.says}
     </p>
-    <p>{chore.source}</p>
+    <Cite source={chore.source} />
   </div>
 );
 

@@ -1,6 +1,7 @@
 import type { AnimalId } from '../../domain/core/ids.ts';
 import type { SeasonView } from '../../domain/views/season-view.ts';
 import { FollicleCurve } from '../charts/FollicleCurve.tsx';
+import { Cite } from '../components/Cite.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { useView } from '../model.ts';
@@ -73,7 +74,7 @@ const StageLine = ({
             <p key={fact}>{fact}</p>
           ))}
           <p>{stage.says}</p>
-          <p>{stage.source}</p>
+          <Cite source={stage.source} />
         </div>
       )}
     </Unfolds>

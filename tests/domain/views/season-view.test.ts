@@ -26,7 +26,7 @@ describe('where she stands', () => {
     const stage = viewOn('2027-02-06')?.stage;
     expect(stage?.because).toEqual(['Ovulation seen at its peak, last night.']);
     expect(stage?.says).not.toBe('');
-    expect(stage?.source).toMatch(/ovulation/i);
+    expect(stage?.source).toBe('ovulationLook');
     expect(viewOn('2027-02-06')?.since).toBe('2027-02-05');
   });
 

@@ -166,14 +166,15 @@ function growthAnchor(
     if (found) {
       const before = season.scans[at - 1] ?? found;
       const chances = between(nightOf(before.at), nightOf(found.at));
-      return { link, anchor: anchorOn(`the scan that found ${mm} mm`, chances) };
+      return { link, anchor: anchorOn(`a follicle of ${mm} mm`, chances) };
     }
   }
   const reached = scan && trend?.reaches(protocol.largeFromMm, scan.night);
-  return (
-    reached && {
-      link: 'large follicle to ovulation',
-      anchor: anchorOn(`${protocol.largeFromMm} mm, by her growth`, reached),
-    }
-  );
+  if (!reached) return undefined;
+  const { from, to } = window(reached);
+  const words = `reaching ${protocol.largeFromMm} mm, by her growth`;
+  return {
+    link: 'large follicle to ovulation',
+    anchor: { words, first: from, last: to, chances: reached },
+  };
 }

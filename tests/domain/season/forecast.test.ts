@@ -43,7 +43,7 @@ test.each([
 
 test('each later fact moves what follows, and names itself as what it is counted from', () => {
   const eggs = (day: string) => asOf(day)?.forecasts.find(({ event }) => event === 'eggs');
-  expect(eggs('2027-01-25')?.anchor).toBe('the scan that found 35 mm');
+  expect(eggs('2027-01-25')?.anchor).toBe('a follicle of 35 mm');
   expect(eggs('2027-02-06')?.anchor).toBe('ovulation');
   expect(eggs('2027-02-25')).toMatchObject({
     anchor: 'the pre-lay shed',

@@ -23,7 +23,7 @@ export interface BothParents {
 export interface Paternity {
   /** Of several males, was one the father of all, or did each egg draw its own? Default: one. */
   readonly fathers?: 'one' | 'each egg its own';
-  /** By locus; for one sire only. */
+  /** By locus, in place of what is said of each; for one sire only. */
   readonly together?: ReadonlyMap<string, readonly BothParents[]>;
 }
 

@@ -87,7 +87,7 @@ const MOST = 2 ** 50;
 const whyNot = (limit: Fraction): string =>
   limit.n === 0n
     ? 'These parents cannot give it.'
-    : `However many there are, the chance stays under ${limit.n}/${limit.d}: that is the chance that these parents can give it at all.`;
+    : `However many there are, the chance never passes ${limit.n}/${limit.d}: that these parents can give it at all.`;
 
 /** Near enough for rounding to decide, and few enough to work out exactly. */
 const TIE = 1e-9;

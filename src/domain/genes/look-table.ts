@@ -29,7 +29,7 @@ export interface LookTable {
 
 /** What the young of a pair look like, the likeliest `most` looks. Exact. */
 export function lookTable(odds: ClutchOdds, most = 24): LookTable {
-  const { loci, terms, hatch } = lookTerms(odds);
+  const { loci, terms, hatch, whole } = lookTerms(odds);
   const picked = largestProducts(
     terms.flatMap((term) => [vectorsOf(term, 'female'), vectorsOf(term, 'male')]),
     loci.map(({ looks }) => looks.length),
@@ -39,7 +39,6 @@ export function lookTable(odds: ClutchOdds, most = 24): LookTable {
     .map((picks) => rowOf(loci, terms, picks))
     .toSorted((a, b) => compare(b.perHatchling, a.perHatchling));
   const shown = sum(rows.map(({ perHatchling }) => perHatchling));
-  const whole = hatch.n === 0n ? ZERO : ONE;
   return {
     rows,
     rarer: { looks: picked.count - rows.length, perHatchling: minus(whole, shown) },

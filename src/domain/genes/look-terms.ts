@@ -45,7 +45,9 @@ export function lookTerms(odds: ClutchOdds) {
   });
   const terms = contexts.flatMap((context) => termsOf(odds, context, loci));
   const hatch = sum(contexts.map(({ weight, hatch: share }) => times(weight, share)));
-  return { loci, terms, hatch };
+  // All hatchlings together: 1, but for parents of whom nothing lives.
+  const whole = sum(contexts.filter((each) => each.hatch.n > 0n).map(({ weight }) => weight));
+  return { loci, terms, hatch, whole };
 }
 
 /** A way, with one case chosen at each locus that costs eggs. */

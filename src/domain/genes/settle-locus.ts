@@ -36,15 +36,17 @@ export function settleLocus(locus: Locus, said: readonly Statement[], sex?: Gene
     return against('It is a male maker or a female maker, not both.');
   }
   const { pairs } = outcome;
-  const dead = pairs.find(([[a, b]]) => pairOf(locus, a, b)?.survival?.share.n === 0n);
+  const dead = pairs.find(([[a, b]]) => pairOf(locus, a, b)?.survival?.share.n === 0n)?.[0];
   if (dead) {
-    return against(`Two copies of ${nameOf(locus, dead[0][0])} were never seen to live.`);
+    const [first, second] = dead.map((allele) => nameOf(locus, allele));
+    const who = first === second ? `Two copies of ${first}` : `${first} with ${second}`;
+    return against(`${who} were never seen to live.`);
   }
   const notes = [
     ...(outcome.note === undefined ? [] : [outcome.note]),
     ...disputesOf(locus, pairs),
     ...(onY === undefined && sex === 'male' && isUnplaced(locus, pairs)
-      ? ['From his mother or his father is not said: male maker or female maker, 50 % each.']
+      ? ['Whether he has it from his father (male maker) or his mother is not said: 50 % each.']
       : []),
   ];
   return {
@@ -68,10 +70,17 @@ function pairsFrom(locus: Locus, claims: readonly Claim[]): Outcome {
   const firm = firmAlleles(locus, claims);
   if (typeof firm === 'string') return firm;
   const second = claims.filter((claim) => claim.kind === 'may have two');
-  const maybe = claims
-    .filter((claim) => claim.kind === 'may carry')
-    .filter(({ allele }) => !firm.alleles.includes(allele));
-  const note = firm.repeated ? 'Said twice, counted once.' : undefined;
+  const possible = claims.filter((claim) => claim.kind === 'may carry');
+  const unsure = possible.find(({ allele, chance }) =>
+    possible.some((other) => other.allele === allele && compare(other.chance, chance) !== 0),
+  );
+  if (unsure) return `Two different chances are given to be het ${nameOf(locus, unsure.allele)}.`;
+  const maybe = possible.filter(
+    ({ allele }, n) =>
+      !firm.alleles.includes(allele) && possible.findIndex((each) => each.allele === allele) === n,
+  );
+  const note =
+    firm.repeated || maybe.length < possible.length ? 'Said twice, counted once.' : undefined;
   const noted = (pairs: readonly PairChance[], more = note): Outcome =>
     more === undefined ? { pairs } : { pairs, note: more };
 
@@ -92,7 +101,6 @@ function pairsFrom(locus: Locus, claims: readonly Claim[]): Outcome {
   if (one !== undefined && another !== undefined && (left.n < 0n || firm.hidden)) {
     return oneOnly(locus, one, another);
   }
-  if (left.n < 0n) return 'The chances come to more than 100 %.';
   const beside = first ?? WILD;
   const shown = first !== undefined && maybe.some(({ allele }) => isRecessive(locus, allele));
   return noted(

@@ -107,9 +107,8 @@ function reaching(waiting: Place | undefined, { at, length }: Place): Place {
 }
 
 const joined = (waiting: Waiting | undefined, place: Place, more: Before): Waiting => ({
-  ...reaching(waiting, place),
   ...waiting,
   ...more,
-  words: new Set([...(waiting?.words ?? []), ...more.words]),
   ...reaching(waiting, place),
+  words: new Set([...(waiting?.words ?? []), ...more.words]),
 });

@@ -47,8 +47,8 @@ export const spoken = (name: string): string =>
 
 /**
  * A chance as keepers write it: 100 %, 66 %, 50, 12.5 %, 3/5. The trade cuts two thirds to 66 and one
- * third to 33, so 66 to 67 is 2/3 and 33 up to 34 is 1/3. Undefined where it is no number,
- * 'impossible' where it is one that no chance can be.
+ * third to 33, so 66 to 67 is 2/3 and 33 up to 34 is 1/3. Undefined where it is none: a number
+ * without its sign may be a year or a count. 'impossible' where no chance can be it.
  */
 export function chanceIn(text: string): Fraction | 'impossible' | undefined {
   const divided = /^(\d+)\/(\d+)$/u.exec(text);
@@ -57,13 +57,14 @@ export function chanceIn(text: string): Fraction | 'impossible' | undefined {
     if (n.length > 15 || d.length > 15 || Number(d) === 0) return 'impossible';
     return possible(fraction(BigInt(n), BigInt(d)));
   }
-  const percent = /^(\d+)(?:[.,](\d+))? ?%?$/u.exec(text);
+  const percent = /^(\d+)(?:[.,](\d+))? ?(%?)$/u.exec(text);
   if (!percent) return undefined;
-  const [, whole = '', decimals = ''] = percent;
-  if (whole.length > 3 || decimals.length > 9) return 'impossible';
+  const [, whole = '', decimals = '', sign = ''] = percent;
   const value = Number(`${whole}.${decimals}`);
   if (value >= 66 && value <= 67) return fraction(2, 3);
   if (value >= 33 && value < 34) return fraction(1, 3);
+  if (sign === '' && (decimals !== '' || value < 10 || value > 100)) return undefined;
+  if (whole.length > 3 || decimals.length > 9) return 'impossible';
   return possible(fraction(BigInt(whole + decimals), 100n * 10n ** BigInt(decimals.length)));
 }
 

@@ -1,81 +1,24 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { ballPython } from '../../../src/domain/genes/catalogue/ball-python.ts';
-import { normalised, type Chances } from '../../../src/domain/genes/chances.ts';
-import { clutchOdds, type Parent } from '../../../src/domain/genes/clutch-odds.ts';
-import { compare, fraction, ONE, sum, toNumber } from '../../../src/domain/genes/fraction.ts';
+import { clutchOdds } from '../../../src/domain/genes/clutch-odds.ts';
 import {
-  alleleIndex,
-  genotypeCount,
-  genotypeOf,
-  numberOf,
-} from '../../../src/domain/genes/genotype.ts';
+  compare,
+  fraction,
+  ONE,
+  oneMinus,
+  sum,
+  toNumber,
+} from '../../../src/domain/genes/fraction.ts';
+import { alleleIndex, numberOf } from '../../../src/domain/genes/genotype.ts';
 import { inClutch } from '../../../src/domain/genes/in-clutch.ts';
 import type { GeneSex, Locus } from '../../../src/domain/genes/locus.ts';
 import { lookOf } from '../../../src/domain/genes/look.ts';
-import { lookTable } from '../../../src/domain/genes/look-table.ts';
+import { lookTable, type LookTable } from '../../../src/domain/genes/look-table.ts';
 import { targetCases } from '../../../src/domain/genes/target-odds.ts';
-import { everyClutch, type AnimalIds, type Egg, type PairOfIds } from './brute-force.ts';
-import { locusNamed } from './pairs.ts';
-
-// Hidden, visible, dominant, lethal, sex-linked, of two alleles and of many.
-const loci = [
-  'pied',
-  'pastel',
-  'pinstripe',
-  'champagne',
-  'spider',
-  'banana',
-  'tyr',
-  'clown',
-  'bel',
-].map(locusNamed);
-
-const anyGenotypes = (locus: Locus, sex: GeneSex) =>
-  fc
-    .uniqueArray(fc.integer({ min: 0, max: genotypeCount(locus, sex) - 1 }), {
-      minLength: 1,
-      maxLength: 2,
-    })
-    .chain((numbers) =>
-      fc.tuple(
-        ...numbers.map((number) =>
-          fc.integer({ min: 1, max: 3 }).map((parts): readonly [number, PairOfIds] => {
-            const [a, b] = genotypeOf(locus, sex, number).map((n) => locus.alleles[n]?.id ?? '+');
-            return [parts, [a ?? '+', b ?? '+']];
-          }),
-        ),
-      ),
-    );
-
-const anyPair = fc
-  .uniqueArray(fc.constantFrom(...loci), { minLength: 1, maxLength: 3, selector: ({ id }) => id })
-  .chain((some) => {
-    const anyAnimal = (sex: GeneSex) =>
-      fc
-        .tuple(...some.map((locus) => anyGenotypes(locus, sex)))
-        .map((all): AnimalIds => new Map(some.map(({ id }, n) => [id, all[n] ?? []])));
-    return fc.record({
-      some: fc.constant(some),
-      dam: anyAnimal('female'),
-      sire: anyAnimal('male'),
-      target: fc.integer({ min: 0, max: 1_000 }),
-      n: fc.integer({ min: 1, max: 12 }),
-    });
-  });
-
-const parent = (animal: AnimalIds, some: readonly Locus[], sex: GeneSex): Parent =>
-  new Map(
-    some.map((locus): [string, Chances] => [
-      locus.id,
-      normalised(
-        (animal.get(locus.id) ?? []).map(([parts, [a, b]]) => [
-          numberOf(locus, sex, [alleleIndex(locus, a), alleleIndex(locus, b)]),
-          fraction(parts),
-        ]),
-      ),
-    ]),
-  );
+import { anyPair, parent } from './any-pair.ts';
+import { everyClutch, type Egg } from './brute-force.ts';
+import { nameOf } from './pairs.ts';
 
 const names = new WeakMap<Egg, string>();
 function looksOf(egg: Egg, some: readonly Locus[]): string {
@@ -175,3 +118,34 @@ test('clutch odds are what comes of every gamete, one by one', () => {
     { numRuns: 40 },
   );
 }, 30_000);
+
+const perEgg = ({ rows }: LookTable): Map<string, number> =>
+  new Map(rows.map((row) => [nameOf(row), toNumber(row.perEgg)]));
+
+test.each(['one', 'each egg its own'] as const)(
+  'an egg of two possible males is the mean of an egg of each, fathers: %s',
+  (fathers) => {
+    fc.assert(
+      fc.property(anyPair, fc.integer({ min: 1, max: 4 }), ({ some, dam, sire }, parts) => {
+        const weight = fraction(parts, 5);
+        const her = parent(dam, some, 'female');
+        const first = { sire: parent(sire, some, 'male'), weight };
+        const second = { sire: new Map(), weight: oneMinus(weight) };
+        const both = perEgg(
+          lookTable(clutchOdds(her, [first, second], ballPython, { fathers }), 100_000),
+        );
+        const [ofFirst, ofSecond] = [first, second].map((each) =>
+          perEgg(lookTable(clutchOdds(her, [{ ...each, weight: ONE }], ballPython), 100_000)),
+        );
+        const either = new Set([...(ofFirst?.keys() ?? []), ...(ofSecond?.keys() ?? [])]);
+        expect(new Set(both.keys())).toEqual(either);
+        for (const [name, chance] of both) {
+          const mean =
+            (parts / 5) * (ofFirst?.get(name) ?? 0) + (1 - parts / 5) * (ofSecond?.get(name) ?? 0);
+          expect(chance).toBeCloseTo(mean, 12);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  },
+);

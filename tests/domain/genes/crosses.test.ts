@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { ballPython } from '../../../src/domain/genes/catalogue/ball-python.ts';
 import { extendCatalogue } from '../../../src/domain/genes/extend-catalogue.ts';
-import { fraction } from '../../../src/domain/genes/fraction.ts';
+import { certainly } from '../../../src/domain/genes/chances.ts';
+import { clutchOdds } from '../../../src/domain/genes/clutch-odds.ts';
+import { fraction, ONE } from '../../../src/domain/genes/fraction.ts';
 import { lookTable } from '../../../src/domain/genes/look-table.ts';
 import { behind, genotypes, locusNamed, looks, nameOf, pair, short } from './pairs.ts';
 
@@ -91,6 +93,18 @@ describe('a genotype that does not live', () => {
       Normal: '1/6',
     });
     expect(short(lookTable(odds).lost.perEgg)).toBe('1/4');
+  });
+
+  test('may be all there is', () => {
+    const both = new Map([['spider', certainly(2)]]);
+    const odds = clutchOdds(both, [{ sire: both, weight: ONE }], ballPython);
+    const { rows, rarer, lost } = lookTable(odds);
+    expect([rows, rarer.looks, short(rarer.perHatchling), short(lost.perEgg)]).toEqual([
+      [],
+      0,
+      '0',
+      '1',
+    ]);
   });
 
   test('may live now and then: w/(3+w), 2/(3+w), 1/(3+w) at w = 1/2', () => {

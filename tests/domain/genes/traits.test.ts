@@ -147,6 +147,8 @@ describe('taken with a remark', () => {
     ['het Clown Pied', 'Read as het Pied'],
     ['het Clown/Pied', 'Read as het Pied'],
     ['Pastel Pastel', 'twice'],
+    ['50% het Clown, 50% het Clown', 'twice'],
+    ['het Clown, 50% het Clown', 'twice'],
     ['Ivory Yellow Belly', 'twice'],
     ['super Ivory', 'already'],
     ['Woma', 'disputed'],
@@ -178,6 +180,7 @@ describe('cannot be so, and the locus is left out', () => {
     ['Clown het', 'No trait follows'],
     ['120% het', 'between 0 and 100'],
     ['1/0 het', 'between 0 and 100'],
+    ['66% het Clown, 50% het Clown', 'Two different chances'],
   ])('%s', (text, words) => {
     expect(against(text).join(' ')).toContain(words);
   });
@@ -219,6 +222,11 @@ describe('not understood, and kept as said', () => {
   test('what names no one genotype says what to write', () => {
     expect(unknown('het Axanthic')[0]?.message).toContain('name the line');
     expect(unknown('BEL')[0]?.message).toContain('name both genes');
+  });
+
+  test('a year or a ratio of sexes is no chance', () => {
+    expect(read('2019 Pastel, 1.2 Clown')).toEqual({ pastel: '+ pastel', clown: 'clown clown' });
+    expect(unknown('2019 Pastel, 1.2 Clown').map(({ words }) => words)).toEqual(['2019', '1.2']);
   });
 
   test('what nobody knows has no neighbours', () => {

@@ -23,8 +23,8 @@ function late(start: number, last: number, chance: Chance): Season {
 }
 
 /**
- * Follicles start between mid-October and mid-December, gain a third of a millimetre a night and
- * ovulate at 42 to 48 mm, from late January to early April. One in five fades at 20 to 28 mm.
+ * Follicles start between mid-September and mid-December, gain a third of a millimetre a night and
+ * ovulate at 42 to 48 mm, from early January to early April. One in five fades at 20 to 28 mm.
  * [common practice, no source]
  */
 export function seasonOf(snake: Snake, nights: Nights, night: number, chance: Chance): Season {
@@ -40,7 +40,7 @@ export function seasonOf(snake: Snake, nights: Nights, night: number, chance: Ch
   if (isLast && closing.scene !== 'fed') return quiet(start, true, chance);
 
   const restingMm = chance.between(5, 8);
-  const growsFrom = start + chance.whole(42, 105);
+  const growsFrom = start + chance.whole(14, 105);
   const mmPerNight = chance.between(0.32, 0.42);
   if (chance.happens(0.2)) {
     const peakMm = chance.between(20, 28);

@@ -38,6 +38,18 @@ const openForm = (button: string, title: RegExp) => async (page: Page) => {
   await expect(page.getByRole('dialog', { name: title })).toBeVisible();
 };
 
+/** The capture screen of the first female, and a record behind “More”. */
+const openForFemale = (button: string, title: RegExp) => async (page: Page) => {
+  await to('/tonight')(page);
+  await page
+    .getByRole('link', { name: /female/ })
+    .first()
+    .click();
+  await page.getByRole('button', { name: 'More', exact: true }).click();
+  await page.getByRole('button', { name: button, exact: true }).click();
+  await expect(page.getByRole('dialog', { name: title })).toBeVisible();
+};
+
 const openRack = async (page: Page) => {
   await to('/racks')(page);
   await page.getByRole('link', { name: /^Rack H/ }).click();
@@ -69,6 +81,17 @@ export const screens: readonly ScreenStop[] = [
   { name: 'capture-weight', visit: openForm('Weight', /^Weight of/) },
   { name: 'capture-shed', visit: openForm('Shed', /shed$/) },
   { name: 'capture-follicles', visit: openForm('Follicles', /^Follicles of/) },
+  {
+    name: 'capture-felt',
+    visit: async (page) => {
+      await openForm('Follicles', /^Follicles of/)(page);
+      await page.getByRole('button', { name: 'Felt', exact: true }).click();
+      await expect(page.getByRole('button', { name: /^egg-like/ })).toBeVisible();
+    },
+  },
+  { name: 'capture-ovulation', visit: openForFemale('Ovulation', /^Ovulation of/) },
+  { name: 'capture-eggs', visit: openForFemale('Eggs', /^Eggs of/) },
+  { name: 'capture-picture', visit: openForFemale('Picture', /^Picture of/) },
   { name: 'capture-meal', visit: openForm('Other meal', /^A meal for/) },
   { name: 'capture-pair', visit: openForm('Pair', /with…$/) },
   { name: 'capture-more', visit: openForm('More', /^More for/) },

@@ -140,8 +140,11 @@ export const sources = {
   ),
   growthModel: {
     kind: 'assumption',
-    cite: 'Growth slows towards an adult weight that is not known beforehand (Gompertz B. 1825, on log mass); how fast, and to what weight, by its own weights and what is usual for its sex.',
+    cite: 'Growth slows towards an adult weight that is not known beforehand; how soon, how fast and to what weight, by its own weights and what is usual for its sex. No growth curve of the species was found.',
   },
+  growthPriors: practice(
+    'about 200–1,000 g at a year and 1,100–3,500 g grown in females, 180–800 g and 550–1,900 g in males; wide on purpose.',
+  ),
   preyModel: {
     kind: 'assumption',
     cite: 'Each snake eats or not with its own chance: what its class usually eats, corrected by its own offers (beta prior). Snakes are independent of each other.',

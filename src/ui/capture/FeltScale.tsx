@@ -24,16 +24,16 @@ const HEIGHT = 48;
 
 /** A stretch of her body from above, with what is felt in it; all of them to one scale. */
 function Lumps({ mm, lumps }: FeltClass) {
-  const step = LENGTH / (lumps + 0.5);
+  const step = LENGTH / lumps;
   return (
     <svg class="felt-lumps" viewBox={`0 0 ${LENGTH} ${HEIGHT}`} aria-hidden="true">
       <path d={`M0 2Q${LENGTH / 2} 0 ${LENGTH} 2M0 46Q${LENGTH / 2} 48 ${LENGTH} 46`} />
       {Array.from({ length: lumps }, (_, i) => (
         <ellipse
           key={i}
-          cx={step * (i + 0.75)}
+          cx={step * (i + 0.5)}
           cy={HEIGHT / 2 + (i % 2 === 0 ? -1 : 1)}
-          rx={mm >= 40 ? mm * 0.54 : mm / 2}
+          rx={mm >= 40 ? mm * 0.65 : mm / 2}
           ry={mm / 2}
         />
       ))}

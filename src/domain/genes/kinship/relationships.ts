@@ -37,29 +37,29 @@ export function climber(
   lineage: Lineage,
   shares: readonly Shares[],
 ): (from: number, visit: Visit) => void {
-  const given = new Float64Array(lineage.animals.length);
-  const waiting = new Uint8Array(lineage.animals.length);
+  // Flat arrays: this visits every ancestor of every animal.
+  const damOf = Int32Array.from(lineage.animals, ({ dam }) => dam ?? -1);
+  const sireOf = Int32Array.from(lineage.animals, ({ sire }) => sire ?? -1);
+  const fromDam = Float64Array.from(shares, ({ dam }) => dam);
+  const fromSire = Float64Array.from(shares, ({ sire }) => sire);
+  const given = new Float64Array(damOf.length);
+  let waiting = 0;
+  const give = (parent: number, share: number): void => {
+    if (parent < 0 || share === 0) return;
+    const before = given[parent] ?? 0;
+    if (before === 0) waiting += 1;
+    given[parent] = before + share;
+  };
   return (from, visit) => {
-    given[from] = 1;
-    waiting[from] = 1;
-    let left = 1;
-    for (let at = from; left > 0; at -= 1) {
-      if (waiting[at] === 0) continue;
+    give(from, 1);
+    for (let at = from; waiting > 0; at -= 1) {
       const share = given[at] ?? 0;
-      const { dam, sire } = lineage.animals[at] ?? {};
+      if (share === 0) continue;
       visit(at, share);
       given[at] = 0;
-      waiting[at] = 0;
-      left -= 1;
-      for (const [parent, part] of [
-        [dam, shares[at]?.dam ?? 0],
-        [sire, shares[at]?.sire ?? 0],
-      ] as const) {
-        if (parent === undefined || part === 0) continue;
-        given[parent] = (given[parent] ?? 0) + share * part;
-        if (waiting[parent] === 0) left += 1;
-        waiting[parent] = 1;
-      }
+      waiting -= 1;
+      give(damOf[at] ?? -1, share * (fromDam[at] ?? 0));
+      give(sireOf[at] ?? -1, share * (fromSire[at] ?? 0));
     }
   };
 }

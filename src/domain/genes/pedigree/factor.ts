@@ -16,29 +16,22 @@ export function cellsWithin(
   part: readonly number[],
   sizes: Sizes,
 ): Int32Array {
-  const counts = Int32Array.from(whole, (variable) => sizes[variable] ?? 1);
-  const strides = new Int32Array(whole.length);
+  const strides = new Map<number, number>();
   let stride = 1;
   for (const variable of part.toReversed()) {
-    strides[whole.indexOf(variable)] = stride;
+    strides.set(variable, stride);
     stride *= sizes[variable] ?? 1;
   }
   const cells = new Int32Array(cellsOf(whole, sizes));
-  const at = new Int32Array(whole.length);
-  let cell = 0;
-  for (let n = 0; n < cells.length; n += 1) {
-    cells[n] = cell;
-    for (let digit = whole.length - 1; digit >= 0; digit -= 1) {
-      const [count = 1, step = 0] = [counts[digit], strides[digit]];
-      const value = (at[digit] ?? 0) + 1;
-      cell += step;
-      if (value < count) {
-        at[digit] = value;
-        break;
-      }
-      at[digit] = 0;
-      cell -= step * count;
+  // What is there already is repeated for each value of the variable before, moved by its stride.
+  let filled = 1;
+  for (const variable of whole.toReversed()) {
+    const [count, step] = [sizes[variable] ?? 1, strides.get(variable) ?? 0];
+    for (let value = 1; value < count; value += 1) {
+      const [to, by] = [value * filled, value * step];
+      for (let n = 0; n < filled; n += 1) cells[to + n] = (cells[n] ?? 0) + by;
     }
+    filled *= count;
   }
   return cells;
 }
@@ -60,16 +53,17 @@ export function multiplyInto(
 export function summedTo(wanted: readonly number[], factor: Factor, sizes: Sizes): Factor {
   const cells = cellsWithin(factor.scope, wanted, sizes);
   const table = new Float64Array(cellsOf(wanted, sizes));
-  factor.table.forEach((value, n) => {
+  for (let n = 0; n < cells.length; n += 1) {
     const cell = cells[n] ?? 0;
-    table[cell] = (table[cell] ?? 0) + value;
-  });
+    table[cell] = (table[cell] ?? 0) + (factor.table[n] ?? 0);
+  }
   return { scope: wanted, table };
 }
 
 /** Scaled so that the greatest is 1, lest long products sink below what a number holds. */
 export function scaled(factor: Factor): Factor {
-  const greatest = factor.table.reduce((most, value) => Math.max(most, value), 0);
+  let greatest = 0;
+  for (const value of factor.table) if (value > greatest) greatest = value;
   if (greatest === 0 || greatest === 1) return factor;
   return { scope: factor.scope, table: factor.table.map((value) => value / greatest) };
 }

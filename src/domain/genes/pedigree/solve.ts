@@ -42,6 +42,10 @@ export function solveGroup(
   group: Group,
   mostCells: number,
 ): { readonly chances: Chances; readonly unsolved: readonly Unsolved[] } {
+  if (group.factors.length === 0 && network.impossible.length + network.oversize.size === 0) {
+    // Certain from the start, as most animals are of most loci.
+    return { chances: new Map(group.variables.map((v) => [v, Float64Array.of(1)])), unsolved: [] };
+  }
   const ready = prepared(network, group);
   if ('kind' in ready) return { chances: new Map(), unsolved: [ready] };
   const chances = new Map<number, Float64Array>();

@@ -10,11 +10,12 @@ declare global {
 }
 
 /** From the next page on, every tap is counted. */
-export const countTaps = (page: Page): Promise<void> =>
-  page.addInitScript(() => {
+export async function countTaps(page: Page): Promise<void> {
+  await page.addInitScript(() => {
     window.taps = 0;
     addEventListener('click', () => (window.taps += 1), true);
   });
+}
 
 /** The taps that a piece of work takes. */
 export async function taps(page: Page, work: () => Promise<void>): Promise<number> {

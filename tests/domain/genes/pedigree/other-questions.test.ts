@@ -72,12 +72,10 @@ describe('on which chromosome a male has his banana', () => {
 // mother must carry, three healthy sons: 1/16 against 1/2, so 1/9. One son 1/3, two 1/5. A negative
 // assay of 95 % on top (secondary teaching text): 1/161.
 describe('a recessive on the X', () => {
-  const half = (n: number, a: number): readonly number[] => (n === a ? [1] : [1 / 2, 1 / 2]);
   const model: PedigreeModel = {
     genotypes: { female: 3, male: 2 },
     child(sex, dam, sire) {
-      const ofDam = [half(dam, 0), half(dam, 1), [0, 1]][dam === 0 ? 0 : dam === 1 ? 1 : 2] ?? [];
-      const [wild = 0, carried = 0] = dam === 0 ? [1, 0] : dam === 2 ? [0, 1] : ofDam;
+      const [wild, carried] = [1 - dam / 2, dam / 2];
       if (sex === 'male') return [wild, carried];
       return sire === 0 ? [wild, carried, 0] : [0, wild, carried];
     },

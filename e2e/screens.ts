@@ -60,7 +60,7 @@ const openRoom = async (page: Page) => {
   await to('/racks')(page);
   await page.getByRole('link', { name: /^Snake room/ }).click();
   await heading(page, 'Snake room');
-  await expect(page.locator('.curve-box canvas')).toBeVisible();
+  await expect(page.locator('.curve-box canvas').first()).toBeVisible();
 };
 
 const openRoomForm = (button: string, title: string | RegExp) => async (page: Page) => {

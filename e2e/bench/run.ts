@@ -8,6 +8,7 @@ import { geneFigures } from './genes.ts';
 import { growthFigures } from './growth.ts';
 import { lighthouseFigures } from './lighthouse.ts';
 import { machineFigure } from './machine.ts';
+import { pedigreeFigures } from './pedigree.ts';
 import { windowFigures } from './windows.ts';
 
 // Everything that is measured, one JSON object a line. About ten minutes; each file runs alone too.
@@ -18,6 +19,7 @@ windowFigures(print);
 follicleFigures(print);
 growthFigures(print);
 geneFigures(print);
+pedigreeFigures(print);
 await bundleFigures(print);
 await browserFigures(print);
 await lighthouseFigures(print);

@@ -168,6 +168,18 @@ export const sources = {
   schools: practice(
     'public guides and keepers disagree on size, age, visits and rests; the figures of both sides stand side by side, and nobody has compared them.',
   ),
+  carrierChances: {
+    kind: 'published',
+    cite: 'Bayes over the whole pedigree, exactly: Elston R.C. & Stewart J. 1971, Hum Hered 21:523–542; with loops Cannings C., Thompson E.A. & Skolnick M.H. 1978, Adv Appl Prob 10:26–61.',
+  },
+  carrierAssumptions: {
+    kind: 'assumption',
+    cite: 'Parents are as recorded. A bought animal of which nothing is said carries nothing. Eggs that did not hatch, and young that were not looked at, say nothing.',
+  },
+  kinship: {
+    kind: 'published',
+    cite: 'Wright S. 1922, Am Nat 56:330–338; reckoned after Meuwissen T.H.E. & Luo Z. 1992, Genet Sel Evol 24:305–313, and Colleau J.-J. 2002, Genet Sel Evol 34:409–421. What is not known of ancestors can only add to it.',
+  },
   household: {
     kind: 'assumption',
     cite: 'A default of this program, open to change.',

@@ -44,11 +44,13 @@ export function whatWouldProve(
 ): Proof {
   const states = statesOf(model);
   const look = flat(states, shows, 'What would show it');
-  const cases = pair.map(({ chance, a, b }) => {
-    const row = states.hatched(...damAndSire(a, b));
-    const showing = row.reduce((sum, each, state) => sum + each * (look[state] ?? 0), 0);
-    return { chance, showing, carrier: carries(a.sex, a.genotype) };
-  });
+  const cases = pair
+    .filter(({ chance }) => chance > 0)
+    .map(({ chance, a, b }) => {
+      const row = states.hatched(...damAndSire(a, b));
+      const showing = row.reduce((sum, each, state) => sum + each * (look[state] ?? 0), 0);
+      return { chance, showing, carrier: carries(a.sex, a.genotype) };
+    });
   const carriers = cases.filter(({ carrier }) => carrier);
   const among = carriers.reduce((sum, { chance }) => sum + chance, 0);
   const able = carriers.filter(({ showing }) => showing > 0);

@@ -46,7 +46,7 @@ const DROPPING = 9;
 export function grower(seed: number, course: TrueCourse): Grower {
   const chance = chanceFrom(seed);
   const sex = chance.happens(0.6) ? 'female' : 'male';
-  const adultG = (sex === 'female' ? 1_900 : 1_150) * Math.exp(0.25 * normal(chance));
+  const adultG = (sex === 'female' ? 2_150 : 1_250) * Math.exp(0.25 * normal(chance));
   const pace = USUAL_PACE[course] * Math.exp(0.3 * normal(chance));
   const appetite = chance.between(0.85, 0.98);
   const often = chance.whole(20, 40);

@@ -1,5 +1,6 @@
 import { normalCdf } from '../core/normal.ts';
 import { ahead, type Followed, type State } from './follow.ts';
+import type { Course } from './prior.ts';
 import { lengthened } from './scale.ts';
 
 /** A normal in three points that keep its moments up to the fifth (Gauss–Hermite). */
@@ -16,9 +17,10 @@ const FAR = 4;
  * Chance that an animal has ever been at a mass by each day after its last weight, from day 0 to
  * `withinDays`. It never falls.
  *
- * For a straight course the formula for the first passage of a straying line holds exactly [Cox D.R. &
- * Miller H.D. 1965, The Theory of Stochastic Processes, 5.7]; a slowing one is taken as straight up to each
- * day. Worked out on some days, and between them in a straight line.
+ * A course that closes in on its adult weight and strays is a straying line of its own time [Doob J.L. 1942,
+ * Ann Math 43:351–369], and the first passage of one over a straight target is known in full [Cox D.R. & Miller
+ * H.D. 1965, The Theory of Stochastic Processes, 5.7]. The target is straight where it is the adult weight, and
+ * taken as straight elsewhere. Worked out on some days, and between them in a straight line.
  *
  * Unit: grams, days.
  */
@@ -51,22 +53,31 @@ function someDays(withinDays: number): readonly number[] {
 function chanceBy({ course, state }: Followed, targetG: number, days: number): number {
   const target = lengthened(targetG, course.power);
   const error = Math.sqrt(state.variance);
-  if (target - state.at > FAR * error)
-    return passedBy(state.at, ahead(course, state, days), target);
+  const kept = Math.exp(-course.pace * days);
+  if (target - state.at > FAR * error) return passedBy(state, target, course, days, kept);
   return THREE.reduce((sum, { z, weight }) => {
-    const at = state.at + z * error;
-    return sum + weight * passedBy(at, ahead(course, { at, variance: 0 }, days), target);
+    const start = { at: state.at + z * error, variance: 0 };
+    return sum + weight * passedBy(start, target, course, days, kept);
   }, 0);
 }
 
-function passedBy(start: number, end: State, target: number): number {
-  const short = target - start;
+function passedBy(
+  start: State,
+  target: number,
+  course: Course,
+  days: number,
+  kept: number,
+): number {
+  const short = target - start.at;
   if (short <= 0) return 1;
+  const end = ahead(course, start, days);
   if (end.variance === 0) return 0;
-  const sd = Math.sqrt(end.variance);
-  const moved = end.at - start;
-  // Above it at the end, or back below it: as likely as a path mirrored at the target.
-  const mirrored = normalCdf(-(short + moved) / sd);
-  const back = mirrored === 0 ? 0 : Math.exp((2 * moved * short) / end.variance) * mirrored;
-  return Math.min(1, normalCdf((moved - short) / sd) + back);
+  // Stretched by what is kept of it, the straying is even; the target then bends, and its chord is taken.
+  const sd = Math.sqrt(end.variance) / kept;
+  const shortAtEnd = (target - end.at) / kept;
+  // Beyond it at the end, or back again: as likely as a path mirrored at the chord.
+  const mirrored = normalCdf((shortAtEnd - 2 * short) / sd);
+  const back =
+    mirrored === 0 ? 0 : mirrored * Math.exp((-2 * short * (shortAtEnd - short)) / (sd * sd));
+  return Math.min(1, normalCdf(-shortAtEnd / sd) + back);
 }

@@ -2,6 +2,7 @@ import { daysBetween, type Day } from '../core/calendar.ts';
 import type { Protocol } from '../protocol/values.ts';
 import { sinceLaying, type Laying } from '../weight/laying.ts';
 import type { WeightReading } from '../weight/reading.ts';
+import { weightCourse, type WeightTrend } from '../weight/trend.ts';
 import { chanceBy, type DayChances } from '../windows/day-chances.ts';
 import { chancesReached } from './first-reach.ts';
 import { follow } from './follow.ts';
@@ -20,6 +21,8 @@ export type GrowthWindow =
       readonly weights: number;
     }
   | { readonly kind: 'there'; readonly since: Day }
+  /** It loses weight of late, beyond doubt: no date is given while it does. */
+  | { readonly kind: 'not growing'; readonly trend: WeightTrend }
   | {
       readonly kind: 'not likely';
       readonly chanceWithin: number;
@@ -69,6 +72,8 @@ export function growthWindow(
   if (ago > protocol.growthStaleDays) {
     return { kind: 'too little known', why: 'last weight too old' };
   }
+  const trend = weightCourse(readings, layings, protocol);
+  if (trend.kind === 'trend' && trend.high < 0) return { kind: 'not growing', trend };
   const withinDays = protocol.growthWithinDays;
   const followed = follow(coursesOf(growthPriors[sex]), marks);
   const reached = chancesReached(followed, targetG, withinDays + ago).slice(ago);

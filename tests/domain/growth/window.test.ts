@@ -51,12 +51,17 @@ describe('what is said of when it weighs enough', () => {
 
   test.each([
     ['that stands still far below', [900, 905, 898, 902, 900, 904, 901], 1_500, 'female'],
-    ['that shrinks', [1_000, 970, 950, 930, 900], 1_500, 'female'],
     ['a male, of a female’s weight', [700, 712, 720, 731, 738, 744], 1_500, 'male'],
   ] as const)('of one %s, is that it is not likely', (_name, masses, targetG, sex) => {
     const said = asked(masses, 30, targetG, sex);
     expect(said.kind).toBe('not likely');
     expect(said.kind === 'not likely' ? said.chanceWithin : 1).toBeLessThan(0.5);
+  });
+
+  test('of one that loses weight, is that it is not growing', () => {
+    const said = asked([1_000, 970, 950, 930, 900], 30, 1_500);
+    // By hand: ln 0.9 over 120 days is −0.088 % a day.
+    expect(said.kind === 'not growing' ? said.trend.percentPerDay : NaN).toBeCloseTo(-0.088, 2);
   });
 
   test('of one that gains 60 g a month at 1,200 g, is a window about five months off', () => {
@@ -115,25 +120,36 @@ describe('weights with a meal in them', () => {
   });
 });
 
-describe('real growing snakes', () => {
-  // Crossing days by a straight line between the two weights around them, of the open record.
-  test.each([
-    ['03', 1_000, '2010-07-02', '2010-10-10'],
-    ['05', 1_000, '2010-07-02', '2010-09-01'],
-    ['07', 1_500, '2010-08-01', '2010-10-23'],
-    ['04', 500, '2010-07-02', '2010-08-29'],
-    ['02', 500, '2010-08-29', '2010-10-20'],
-  ])('%s is at %i g within its window, asked on %s', (name, targetG, tonight, reached) => {
+describe('real growing snakes of the open record', () => {
+  const growing = ['01', '02', '03', '04', '05', '07', '08'];
+  const LAST = day('2010-12-03');
+
+  /** Chance of having gained so much by the end of the record, and whether it had. */
+  function byTheEnd(name: string, tonight: string, times: number) {
     const { readings } = fromOpenRecord(name);
     const sex = openRecord.find(({ snake }) => snake === name)?.sex ?? 'unknown';
-    const said = growthWindow(
-      targetG,
-      readings.filter(({ night }) => night <= tonight),
-      { sex, layings: [], tonight: day(tonight), protocol: defaultProtocol },
-    );
-    expect(isWindow(said)).toBe(true);
-    if (!isWindow(said)) return;
-    const { from, to } = window(said.chances);
-    expect(from <= reached && reached <= to).toBe(true);
-  });
+    const known = readings.filter(({ night }) => night <= tonight);
+    const targetG = times * (marksOf(known, defaultProtocol).at(-1)?.massG ?? NaN);
+    const facts = { sex, layings: [], tonight: day(tonight), protocol: defaultProtocol };
+    const said = growthWindow(targetG, known, facts);
+    return {
+      chance: isWindow(said) ? chanceThereBy(LAST, said) : 0,
+      isThere: marksOf(readings, defaultProtocol).some(({ massG }) => massG >= targetG),
+    };
+  }
+
+  test.each(
+    ['2010-07-02', '2010-08-01', '2010-08-29'].flatMap((tonight) =>
+      [1.05, 1.1, 1.2, 1.3, 1.5].map((times) => [tonight, times] as const),
+    ),
+  )(
+    'from %s on, about as many weigh %f times as much in December as foretold',
+    (tonight, times) => {
+      const all = growing.map((name) => byTheEnd(name, tonight, times));
+      const foretold = all.reduce((sum, { chance }) => sum + chance, 0);
+      const came = all.filter(({ isThere }) => isThere).length;
+      // Of seven; one SD of such a count is about 1.2.
+      expect(Math.abs(foretold - came)).toBeLessThan(2.4);
+    },
+  );
 });

@@ -26,12 +26,14 @@ export function conflictIn(
       const evidence = { priors: new Map(known), findings: some };
       return contradicts(networkOf(within, model, evidence, mostCells), mostCells);
     };
-  const ofAncestors = failsWith((some) => ancestryOf(pedigree, some));
-  // The sex of a sibling is evidence too, if hardly ever; then nothing may be cut away.
-  const fails = ofAncestors(findings) ? ofAncestors : failsWith(() => pedigree);
+  const fails = failsWith(() => pedigree);
+  const failsOfAncestors = failsWith((some) => ancestryOf(pedigree, some));
   const start = fails(suspects) ? suspects : findings;
-  const clashing = smallestFailing(start, (some) => fails(some));
+  // Ancestors alone are quick to try. That a sibling hatched, and its sex, can be evidence too.
+  const rough = smallestFailing(start, (some) => failsOfAncestors(some));
+  const clashing = smallestFailing(rough.length > 0 ? rough : start, (some) => fails(some));
 
+  const failsNear = failsOfAncestors(clashing) ? failsOfAncestors : fails;
   const founders = (clashing.length > 0 ? ancestryOf(pedigree, clashing) : pedigree).members
     .filter(({ clutch }) => clutch === undefined)
     .map(({ id }) => id);
@@ -41,7 +43,7 @@ export function conflictIn(
   };
   const held = smallestFailing(founders, (some) => {
     const loose = founders.filter((id) => !some.includes(id));
-    return fails(clashing, new Map([...priors, ...loose.map((id) => [id, anything] as const)]));
+    return failsNear(clashing, new Map([...priors, ...loose.map((id) => [id, anything] as const)]));
   });
   return { findings: clashing.map(({ id }) => id), priors: held };
 }

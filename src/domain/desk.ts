@@ -17,6 +17,7 @@ import type { EveningView } from './views/evening-view.ts';
 import type { Hit } from './views/find-view.ts';
 import type { LabelsView } from './views/labels-view.ts';
 import type { LanesView } from './views/lanes-view.ts';
+import type { LineageView } from './views/lineage-view.ts';
 import type { ProtocolPreview } from './views/protocol-preview.ts';
 import type { ProtocolView } from './views/protocol-view.ts';
 import type { RoomAsk, RoomView } from './views/room-view.ts';
@@ -67,6 +68,7 @@ export interface Views {
   readonly animal: { readonly ask: AnimalId; readonly view: AnimalView | undefined };
   readonly season: { readonly ask: AnimalId; readonly view: SeasonView | undefined };
   readonly lanes: { readonly ask: null; readonly view: LanesView };
+  readonly lineage: { readonly ask: AnimalId; readonly view: LineageView | undefined };
   readonly find: { readonly ask: string; readonly view: readonly Hit[] };
   readonly room: { readonly ask: RoomAsk; readonly view: RoomView | undefined };
   readonly labels: { readonly ask: null; readonly view: LabelsView };

@@ -16,6 +16,7 @@ const AddScreen = lazy(async () => (await import('./screens/AddScreen.tsx')).Add
 const AnimalScreen = lazy(async () => (await import('./screens/AnimalScreen.tsx')).AnimalScreen);
 const FindScreen = lazy(async () => (await import('./screens/FindScreen.tsx')).FindScreen);
 const LabelsHost = lazy(async () => (await import('./screens/LabelsHost.tsx')).LabelsHost);
+const LineageScreen = lazy(async () => (await import('./lineage/LineageScreen.tsx')).LineageScreen);
 const MealsScreen = lazy(async () => (await import('./screens/MealsScreen.tsx')).MealsScreen);
 const NewRackScreen = lazy(async () => (await import('./screens/NewRackScreen.tsx')).NewRackScreen);
 const ProtocolScreen = lazy(
@@ -93,6 +94,8 @@ function Screen() {
       return <SnakeScreen id={second as AnimalId} />;
     case 'animal':
       return <AnimalScreen id={second as AnimalId} />;
+    case 'lineage':
+      return <LineageScreen id={second as AnimalId} />;
     case 'racks':
       return <RacksScreen />;
     case 'rack':

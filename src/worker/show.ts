@@ -6,6 +6,7 @@ import { eveningView } from '../domain/views/evening-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
 import { lanesView } from '../domain/views/lanes-view.ts';
+import { lineageView } from '../domain/views/lineage-view.ts';
 import { protocolPreview } from '../domain/views/protocol-preview.ts';
 import { protocolView } from '../domain/views/protocol-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
@@ -28,6 +29,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   animal: animalView,
   season: seasonView,
   lanes: (_ask, picture) => lanesView(picture),
+  lineage: lineageView,
   find: findView,
   room: roomView,
   labels: (_ask, picture) => labelsView(picture),

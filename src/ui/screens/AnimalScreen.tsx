@@ -2,6 +2,7 @@ import type { AnimalId } from '../../domain/core/ids.ts';
 import type { AnimalView } from '../../domain/views/animal-view.ts';
 import { WeightCurve } from '../charts/WeightCurve.tsx';
 import { Because } from '../components/Because.tsx';
+import { Icon } from '../components/Icon.tsx';
 import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
@@ -28,6 +29,9 @@ export function AnimalScreen({ id }: { readonly id: AnimalId }) {
         Write something down
       </SlabLink>
       <SeasonSection id={id} />
+      <a class="row-link" href={`#/lineage/${id}`}>
+        <Icon name="pair" /> Lineage: parents, siblings, young
+      </a>
       <WeightCurve masses={view.masses} meals={view.meals} />
       <History lines={view.history} isWhole={view.isWhole} />
     </Page>

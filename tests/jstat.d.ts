@@ -13,6 +13,8 @@ declare module 'jstat' {
     readonly invgamma: Distribution;
     readonly beta: Distribution;
     readonly binomial: Distribution;
+    combination(n: number, k: number): number;
+    betafn(a: number, b: number): number;
   };
   export default jstat;
 }

@@ -153,7 +153,7 @@ export const sources = {
     'most offers are taken out of season; adult males often fast from November to March, gravid females mostly refuse.',
   ),
   refusals: practice(
-    'what a refusal means hangs on stage, season and weight; a count of refusals alone misleads.',
+    'what a refusal means hangs on stage, season and weight; a count of refusals alone misleads. Temperature is the first cause of not eating.',
   ),
   firstFood: practice(
     'the first shed comes 7–14 days after hatching, the first offer 1–7 days after it.',

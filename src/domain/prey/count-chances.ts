@@ -1,0 +1,36 @@
+/** A chance for each whole number from 0 on: none negative, together 1. */
+export type CountChances = readonly number[];
+
+/** Sums of chances are this exact, and no better. */
+const EXACT = 1e-9;
+
+/** Of the sum of two counts that know nothing of each other. */
+export function addCounts(a: CountChances, b: CountChances): CountChances {
+  const sum = Array.from({ length: a.length + b.length - 1 }, () => 0);
+  for (const [i, p] of a.entries()) {
+    if (p === 0) continue;
+    for (const [j, q] of b.entries()) sum[i + j] = (sum[i + j] ?? 0) + p * q;
+  }
+  return sum;
+}
+
+/** Of the sum of many: exact, by adding one at a time. Of single offers it is the Poisson binomial. */
+export const sumOfCounts = (all: readonly CountChances[]): CountChances =>
+  all.reduce<CountChances>(addCounts, [1]);
+
+/** The same count in steps of several, as where two pieces are one meal. */
+export function timesPieces(chances: CountChances, pieces: number): CountChances {
+  const spread = Array.from({ length: (chances.length - 1) * pieces + 1 }, () => 0);
+  for (const [n, chance] of chances.entries()) spread[n * pieces] = chance;
+  return spread;
+}
+
+export const expectedCount = (chances: CountChances): number =>
+  chances.reduce((sum, chance, n) => sum + n * chance, 0);
+
+/** The smallest count that is enough with at least this chance. */
+export function enoughWith(share: number, chances: CountChances): number {
+  let reached = 0;
+  const n = chances.findIndex((chance) => (reached += chance) >= share - EXACT);
+  return n < 0 ? chances.length - 1 : n;
+}

@@ -5,8 +5,10 @@ import { dropBetween } from '../../../src/domain/weight/drop.ts';
 import { fastedG, fastLoss } from '../../../src/domain/weight/fast.ts';
 import { foodBalance } from '../../../src/domain/weight/food-balance.ts';
 import { layingBalanceG, sinceLaying } from '../../../src/domain/weight/laying.ts';
+import { preyShare } from '../../../src/domain/weight/prey-share.ts';
 import { regainedOn } from '../../../src/domain/weight/regained.ts';
 import { defaultProtocol } from '../../../src/domain/protocol/values.ts';
+import { day } from '../../make.ts';
 import { fromOpenRecord, openRecord } from './open-record.ts';
 import type { WeightStory } from './weight-story.ts';
 
@@ -176,4 +178,20 @@ describe('gain by food', () => {
     expect(balance?.ratio).toBeCloseTo(0.698, 3);
     expect(balance?.mealsMissing).toBe(true);
   });
+});
+
+test('meals are 14.2 % of the last weight in the median, and over 20 % in 22 of 121', () => {
+  // Worked out from the source’s own figures by another script.
+  const shares = openRecord
+    .flatMap(({ snake, meals }) => {
+      const { readings } = fromOpenRecord(snake);
+      return meals.map(([date, massG]) => preyShare(massG, day(date), readings)?.share ?? NaN);
+    })
+    .toSorted((a, b) => a - b);
+  expect(shares).toHaveLength(121);
+  expect(shares[60]).toBeCloseTo(0.142, 3);
+  expect(shares[0]).toBeCloseTo(0.047, 3);
+  expect(shares.at(-1)).toBeCloseTo(0.551, 3);
+  expect(shares.filter((share) => share > 0.2)).toHaveLength(22);
+  expect(shares.filter((share) => share > 0.25)).toHaveLength(12);
 });

@@ -1,4 +1,4 @@
-import type { Day, Moment } from '../../../src/domain/core/calendar.ts';
+import { addDays, type Day, type Moment } from '../../../src/domain/core/calendar.ts';
 import { defaultProtocol, type Protocol } from '../../../src/domain/protocol/values.ts';
 import type { Laying } from '../../../src/domain/weight/laying.ts';
 import {
@@ -68,3 +68,19 @@ export function aWeightStory({
     protocol,
   };
 }
+
+export const START = day('2026-01-01');
+
+/** Weights by days from the first, with offers refused all the while, so that its gut is known to be empty. */
+export const emptyGutStory = (
+  masses: readonly (readonly [days: number, massG: number])[],
+  more: Omit<Partial<StoryParts>, 'masses'> = {},
+): WeightStory =>
+  aWeightStory({
+    masses: masses.map(([days, massG]) => [addDays(START, days), massG]),
+    meals: [
+      [addDays(START, -40), 50],
+      [addDays(START, -12), 50, 'refused'],
+    ],
+    ...more,
+  });

@@ -45,7 +45,7 @@ export function kinWords(
   const figure = isNothingKnown
     ? `${whose} unknown`
     : atMost === atLeast
-      ? `${whose} ${shareWords(atLeast)}`
+      ? `${whose} ${shareWords(atLeast)}${atLeast === 0 ? ' as far as is known' : ''}`
       : atMost === undefined
         ? `${whose} at least ${shareWords(atLeast)}`
         : `${whose} ${shareWords(atLeast)} to ${shareWords(atMost)}`;

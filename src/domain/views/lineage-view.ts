@@ -33,11 +33,8 @@ export interface LineageRow extends Pick<
 /** Parents as stated that cannot be so. */
 export interface SlipLine {
   readonly says: string;
-  readonly about: readonly NamedKin[];
-  /** The record that states it; undefined while the log is still being read. */
-  readonly record: EventId | undefined;
-  /** On whose page that record is. */
-  readonly young: AnimalId;
+  /** On whose pages the statements are, with the record; undefined while the log is still being read. */
+  readonly records: readonly (NamedKin & { readonly record: EventId | undefined })[];
 }
 
 export interface LineageView {
@@ -71,9 +68,9 @@ export function lineageView(id: AnimalId, picture: Picture): LineageView | undef
     kin: kinWords(kin.inbreeding(id), 'animal', nameOf),
     limits: closeKin.source.cite,
     common: named(commonForebears(id, of)),
-    slips: slips
-      .filter(({ young, about }) => shown.has(young) || about.includes(id))
-      .map((slip) => slipLine(slip, picture)),
+    slips: onePerRing(
+      slips.filter(({ young, about }) => shown.has(young) || about.includes(id)),
+    ).map((slip) => slipLine(slip, picture)),
     siblings: [...siblingsOf(id, of)].map(([shares, ids]) => ({ shares, kin: named(ids) })),
     broods: broodsOf(id, of).map(({ others, isPerhaps, young }) => ({
       others: named(others),
@@ -117,21 +114,27 @@ function doubtOf({ oneOf, sure }: Forebear): string | undefined {
   return sure < 1 ? 'only if the one above is the father' : undefined;
 }
 
+/** A ring is told once, though each of its links is left out. */
+function onePerRing(slips: readonly Slip[]): readonly Slip[] {
+  const told = new Set<string>();
+  return slips.filter(({ kind, about }) => {
+    const ring = about.toSorted().join(' ');
+    if (kind !== 'own ancestor') return true;
+    return !told.has(ring) && told.add(ring);
+  });
+}
+
 function slipLine({ kind, young, about }: Slip, picture: Picture): SlipLine {
   const { ledger } = picture;
-  const record = ledger
-    .history(young)
-    .findLast((event) => event.type === 'parents-stated' && ledger.stands(event.id));
-  const people = about.map((id) => namedKin(id, picture));
+  const recordOf = (id: AnimalId) =>
+    ledger
+      .history(id)
+      .findLast((event) => event.type === 'parents-stated' && ledger.stands(event.id))?.id;
+  const names = about.map((id) => namedKin(id, picture).name);
+  const stated = kind === 'own ancestor' ? about : [young];
   return {
-    says: slipWords(
-      kind,
-      namedKin(young, picture).name,
-      people.map(({ name }) => name),
-    ),
-    about: people,
-    record: record?.id,
-    young,
+    says: slipWords(kind, namedKin(young, picture).name, names),
+    records: stated.map((id) => ({ ...namedKin(id, picture), record: recordOf(id) })),
   };
 }
 

@@ -18,7 +18,9 @@ interface CordRowProps {
 export function CordRow({ href, children, ...drawn }: CordRowProps) {
   const inside = (
     <>
-      <CordDrawing {...drawn} />
+      <span class={`cord-room cord-room-${drawn.generation}`}>
+        <CordDrawing {...drawn} />
+      </span>
       <span class="forebear-words">{children}</span>
     </>
   );

@@ -22,12 +22,7 @@ export function LineageScreen({ id }: { readonly id: AnimalId }) {
           On both sides: <Names kin={view.common} />.
         </p>
       )}
-      {view.slips.map(({ says, young, record }) => (
-        <p class="note note-warn" key={`${young} ${says}`}>
-          {says}{' '}
-          <a href={`#/animal/${young}`}>{record === undefined ? 'Open it' : 'See the record'}</a>
-        </p>
-      ))}
+      <Slips slips={view.slips} />
       <Strings view={view} />
       <LineageTable rows={view.rows} />
       <Siblings siblings={view.siblings} />
@@ -35,6 +30,24 @@ export function LineageScreen({ id }: { readonly id: AnimalId }) {
     </Page>
   );
 }
+
+/** What is stated of parents and cannot be, with the ways to the records. */
+const Slips = ({ slips }: Pick<LineageView, 'slips'>) => (
+  <>
+    {slips.map(({ says, records }) => (
+      <p class="note note-warn" key={says}>
+        {says} Records of:{' '}
+        {records.map(({ id, name }, n) => (
+          <span key={id}>
+            {n > 0 && ', '}
+            <a href={`#/animal/${id}`}>{name}</a>
+          </span>
+        ))}
+        .
+      </p>
+    ))}
+  </>
+);
 
 function Strings({ view: { self, rows, common } }: { readonly view: LineageView }) {
   const cords = cordsOf([0, ...rows.map(({ generation }) => generation)]);

@@ -85,6 +85,27 @@ export const screens: readonly ScreenStop[] = [
     },
   },
   {
+    name: 'lineage',
+    visit: async (page) => {
+      await to('/find')(page);
+      await page.getByRole('searchbox').fill('h1');
+      await page.getByRole('link', { name: /H1-1/ }).first().click();
+      await page.getByRole('link', { name: /^Lineage/ }).click();
+      await heading(page, 'Lineage');
+      await expect(page.getByRole('list', { name: /^Ancestors of/ })).toBeVisible();
+    },
+  },
+  {
+    name: 'choose',
+    visit: async (page) => {
+      await to('/choose')(page);
+      await heading(page, 'Choose pairs');
+      await page.getByLabel('What do you want?').fill('visual clown');
+      await page.getByRole('button', { name: 'Rank the pairs' }).click();
+      await expect(page.getByText(/looked at/)).toBeVisible();
+    },
+  },
+  {
     name: 'season',
     visit: async (page) => {
       await to('/season')(page);

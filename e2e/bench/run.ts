@@ -1,5 +1,6 @@
 import { browserFigures } from './browser.ts';
 import { bundleFigures } from './bundle.ts';
+import { choosingFigures } from './choosing.ts';
 import { decodeFigures } from './decode.ts';
 import { print } from './figure.ts';
 import { foldFigures } from './fold.ts';
@@ -19,6 +20,7 @@ windowFigures(print);
 follicleFigures(print);
 growthFigures(print);
 geneFigures(print);
+choosingFigures(print);
 pedigreeFigures(print);
 await bundleFigures(print);
 await browserFigures(print);

@@ -13,6 +13,7 @@ import type { ReadingsPreview } from './room/csv/look-into.ts';
 import type { Spot } from './state/readings.ts';
 import type { AnimalView } from './views/animal-view.ts';
 import type { CaptureView, Found } from './views/capture-view.ts';
+import type { ChooseAsk, ChooseView } from './views/choose-view.ts';
 import type { EveningView } from './views/evening-view.ts';
 import type { Hit } from './views/find-view.ts';
 import type { LabelsView } from './views/labels-view.ts';
@@ -69,6 +70,7 @@ export interface Views {
   readonly season: { readonly ask: AnimalId; readonly view: SeasonView | undefined };
   readonly lanes: { readonly ask: null; readonly view: LanesView };
   readonly lineage: { readonly ask: AnimalId; readonly view: LineageView | undefined };
+  readonly choose: { readonly ask: ChooseAsk; readonly view: ChooseView };
   readonly find: { readonly ask: string; readonly view: readonly Hit[] };
   readonly room: { readonly ask: RoomAsk; readonly view: RoomView | undefined };
   readonly labels: { readonly ask: null; readonly view: LabelsView };

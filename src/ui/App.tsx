@@ -14,6 +14,7 @@ import './components/components.css';
 
 const AddScreen = lazy(async () => (await import('./screens/AddScreen.tsx')).AddScreen);
 const AnimalScreen = lazy(async () => (await import('./screens/AnimalScreen.tsx')).AnimalScreen);
+const ChooseScreen = lazy(async () => (await import('./choosing/ChooseScreen.tsx')).ChooseScreen);
 const FindScreen = lazy(async () => (await import('./screens/FindScreen.tsx')).FindScreen);
 const LabelsHost = lazy(async () => (await import('./screens/LabelsHost.tsx')).LabelsHost);
 const LineageScreen = lazy(async () => (await import('./lineage/LineageScreen.tsx')).LineageScreen);
@@ -94,6 +95,8 @@ function Screen() {
       return <SnakeScreen id={second as AnimalId} />;
     case 'animal':
       return <AnimalScreen id={second as AnimalId} />;
+    case 'choose':
+      return <ChooseScreen />;
     case 'lineage':
       return <LineageScreen id={second as AnimalId} />;
     case 'racks':

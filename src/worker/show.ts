@@ -2,6 +2,7 @@ import type { DeskStatus, Views } from '../domain/desk.ts';
 import type { Picture } from '../domain/picture/picture.ts';
 import { animalView } from '../domain/views/animal-view.ts';
 import { calendarEntries } from '../domain/views/calendar-view.ts';
+import { chooseView } from '../domain/views/choose-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
@@ -30,6 +31,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   season: seasonView,
   lanes: (_ask, picture) => lanesView(picture),
   lineage: lineageView,
+  choose: chooseView,
   find: findView,
   room: roomView,
   labels: (_ask, picture) => labelsView(picture),

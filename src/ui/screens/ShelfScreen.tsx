@@ -34,6 +34,9 @@ export function ShelfScreen() {
         <SlabLink icon="eggs" href="#/season" under="all females on one time axis, also on paper">
           The season
         </SlabLink>
+        <SlabLink icon="pair" href="#/choose" under="which two come nearest to what you want">
+          Choose pairs
+        </SlabLink>
         <SlabLink icon="print" href="#/labels">
           Print labels
         </SlabLink>

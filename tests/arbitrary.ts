@@ -3,6 +3,7 @@ import type * as z from 'zod/mini';
 import { momentOf } from '../src/domain/core/calendar.ts';
 import { RackEvent, type EventType } from '../src/domain/events/event.ts';
 import * as fields from '../src/domain/events/fields.ts';
+import { GeneId } from '../src/domain/events/genes.ts';
 import { OwnValue, ValueKey } from '../src/domain/events/household.ts';
 import { protocolValues } from '../src/domain/protocol/values.ts';
 import { animalId, clutchId, code, eventId, photoId, rackId, roomId, tubId } from './make-ids.ts';
@@ -51,6 +52,7 @@ const pools = new Map<unknown, fc.Arbitrary<unknown>>([
       ),
     ),
   ],
+  [GeneId, fc.constantFrom('clown', 'piebald', 'own-marsh', 'spider', 'constructor')],
   [fields.DeviceId, fc.constantFrom('MAKE0', 'MAKE1')],
 ]);
 

@@ -3,6 +3,7 @@ import { bodyEvents } from './body.ts';
 import { breedingEvents } from './breeding.ts';
 import { correctionEvents } from './correction.ts';
 import { feedingEvents } from './feeding.ts';
+import { genesEvents } from './genes.ts';
 import { householdEvents } from './household.ts';
 import { lifeEvents } from './life.ts';
 import { photoEvents } from './photos.ts';
@@ -21,6 +22,7 @@ export const RackEvent = z.discriminatedUnion('type', [
   ...feedingEvents,
   ...bodyEvents,
   ...breedingEvents,
+  ...genesEvents,
   ...photoEvents,
   ...householdEvents,
   ...correctionEvents,

@@ -44,9 +44,13 @@ export function subjectsOf(event: RackEvent): readonly SubjectId[] {
     case 'introduced':
     case 'pair-seen':
     case 'taken-out':
+    case 'pairing-reasoned':
       return [event.male, event.female];
+    case 'young-counted':
+      return [...new Set([event.animal, ...siresOf(event.sires)])];
     case 'protocol-set':
     case 'vet-stated':
+    case 'gene-made':
       return [HOUSE];
     case 'struck':
       return [];
@@ -54,3 +58,8 @@ export function subjectsOf(event: RackEvent): readonly SubjectId[] {
       return [event.animal];
   }
 }
+
+type Counted = Extract<RackEvent, { type: 'young-counted' }>;
+
+const siresOf = (sires: Counted['sires']): readonly AnimalId[] =>
+  sires.flatMap(({ male }) => (male === 'unknown' ? [] : [male]));

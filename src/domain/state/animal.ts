@@ -61,6 +61,9 @@ export interface Animal {
   readonly season?: Season | undefined;
   /** Earlier seasons, oldest first, cut down to what is learnt from them. */
   readonly pastSeasons: readonly Season[];
+  /** Of a dam: the last count of each clutch's young. */
+  readonly youngCounted?: readonly EventOf<'young-counted'>[] | undefined;
+  readonly geneTests?: readonly EventOf<'gene-tested'>[] | undefined;
   /** The last grave sign, until the same is noted as a lesser one. */
   readonly graveSign?: EventOf<'health-noted'> | undefined;
   /** When each rule was last passed over on purpose. */

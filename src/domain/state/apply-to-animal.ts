@@ -80,6 +80,10 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
       else if (isSame) animal.graveSign = undefined;
       break;
     }
+    case 'young-counted':
+    case 'gene-tested':
+      learnGenes(animal, event);
+      break;
     case 'meal-offered':
     case 'meal-settled':
     case 'regurgitated':
@@ -128,6 +132,18 @@ function feed(animal: Copy<Animal>, event: FeedingEvent): void {
     }
     case 'regurgitated':
       animal.regurgitations = keep(animal.regurgitations, event.at, KEPT.few);
+  }
+}
+
+/** Young are kept in their dam's records alone; of two counts of a clutch the later one stands. */
+function learnGenes(
+  animal: Copy<Animal>,
+  event: EventOf<'young-counted'> | EventOf<'gene-tested'>,
+): void {
+  if (event.type === 'gene-tested') animal.geneTests = [...(animal.geneTests ?? []), event];
+  else if (animal.id === event.animal) {
+    const others = (animal.youngCounted ?? []).filter(({ clutch }) => clutch !== event.clutch);
+    animal.youngCounted = [...others, event];
   }
 }
 

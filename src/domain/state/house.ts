@@ -1,6 +1,6 @@
 import type { Moment } from '../core/calendar.ts';
 import type { HouseId } from '../core/ids.ts';
-import type { RackEvent } from '../events/event.ts';
+import type { EventOf, RackEvent } from '../events/event.ts';
 import type { Copy } from './copy.ts';
 
 /** A number that stands in for a default. */
@@ -26,6 +26,8 @@ export interface House {
   /** The school that was chosen last. */
   readonly school?: string | undefined;
   readonly vet?: Vet | undefined;
+  /** The keeper's own genes, each as it was written last. */
+  readonly genes?: readonly EventOf<'gene-made'>[] | undefined;
 }
 
 /** The household after the events: of two that set the same number, the later one counts. */
@@ -37,6 +39,11 @@ export function applyToHouse(
   const house: Copy<House> = { kind: 'house', id, own: {}, ...before };
   for (const event of events) {
     if (event.type === 'vet-stated') house.vet = { name: event.name, phone: event.phone };
+    if (event.type === 'gene-made') {
+      const isOther = ({ locus, allele }: EventOf<'gene-made'>) =>
+        locus !== event.locus || allele !== event.allele;
+      house.genes = [...(house.genes ?? []).filter(isOther), event];
+    }
     if (event.type !== 'protocol-set') continue;
     const { values, school, at } = event;
     const own = new Map(Object.entries(house.own));

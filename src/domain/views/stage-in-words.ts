@@ -1,17 +1,15 @@
 import type { Day } from '../core/calendar.ts';
 import { agoWords } from '../rules/dates.ts';
 import type { Stage, Standing } from '../season/standing.ts';
-import type { SourceId } from '../sources.ts';
-import { stageRule } from './stage-words.ts';
 
 /** Where a snake stands, in a line that opens to what puts it there. */
 export interface StageInWords {
+  /** The rule behind it is `stageRule` of this. */
+  readonly stage: Stage;
+  readonly isMale: boolean;
   /** "Building, 31 mm, 4 days ago" */
   readonly words: string;
   readonly because: readonly string[];
-  /** What puts a snake there, and where that comes from. */
-  readonly says: string;
-  readonly source: SourceId | undefined;
 }
 
 const stageWords: Readonly<Record<Stage, string>> = {
@@ -43,6 +41,5 @@ export function stageInWords(standing: Standing, night: Day, isMale: boolean): S
     parts.push(scan.isFelt && scan.mm !== undefined ? `felt about ${mm}` : mm);
     parts.push(agoWords(scan.night, night));
   }
-  const { says, source } = stageRule(standing, isMale);
-  return { words: parts.join(', '), because, says, source };
+  return { stage, isMale, words: parts.join(', '), because };
 }

@@ -60,6 +60,11 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
       return laidWords(event);
     case 'season-closed':
       return `season over: ${event.why}`;
+    case 'young-counted':
+    case 'gene-tested':
+    case 'gene-made':
+    case 'pairing-reasoned':
+      return geneWords(event);
     case 'photo-kept':
       return 'picture kept';
     case 'arrived':
@@ -122,6 +127,24 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
       return 'label assigned';
     default:
       return assertNever(event);
+  }
+}
+
+type GeneRecord = Extract<
+  RackEvent,
+  { type: 'young-counted' | 'gene-tested' | 'gene-made' | 'pairing-reasoned' }
+>;
+
+function geneWords(event: GeneRecord): string {
+  switch (event.type) {
+    case 'young-counted':
+      return `young counted: ${event.counts.map(({ count, looks }) => `${count} ${looks}`).join(', ')}`;
+    case 'gene-tested':
+      return `DNA test, ${event.allele}: ${event.result}`;
+    case 'gene-made':
+      return `gene ${event.name}: ${event.mode}`;
+    case 'pairing-reasoned':
+      return `paired in spite of a caution: ${event.reason}`;
   }
 }
 

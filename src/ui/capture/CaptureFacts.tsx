@@ -1,16 +1,18 @@
 import type { ComponentChildren } from 'preact';
 import { showGrams } from '../../domain/core/units.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
-import { Cite } from '../components/Cite.tsx';
 import { Because } from '../components/Because.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { lazy } from '../lazy.tsx';
 import { nightWords } from '../night.ts';
 import { CallVet } from '../screens/CallVet.tsx';
-import { AmendButton } from './AmendButton.tsx';
 
-const PhotoOf = lazy(async () => (await import('./PhotoOf.tsx')).PhotoOf, null);
+const StageReasons = lazy(
+  async () => (await import('../components/StageReasons.tsx')).StageReasons,
+  null,
+);
+const LineExtras = lazy(async () => (await import('./LineExtras.tsx')).LineExtras, null);
 
 /** What is due here and why, and the last few things written down. */
 export function CaptureFacts({
@@ -81,10 +83,7 @@ export function CaptureFacts({
         {occupant.recent.map((line) => (
           <li key={line.id}>
             <span class="quiet number">{nightWords(line.night)}</span> {line.words}{' '}
-            {line.photo && (
-              <PhotoOf photo={line.photo} words={`Picture, ${nightWords(line.night)}`} />
-            )}
-            {line.amend && <AmendButton amend={line.amend} />}
+            {(line.photo ?? line.amend) && <LineExtras line={line} />}
           </li>
         ))}
       </ol>
@@ -94,13 +93,6 @@ export function CaptureFacts({
 
 const Stage = ({ stage }: { readonly stage: NonNullable<Occupant['season']>['stage'] }) => (
   <Unfolds kind="stage" summary={stage.words}>
-    {() => (
-      <div class="because">
-        {[...stage.because, stage.says].map((words) => (
-          <p key={words}>{words}</p>
-        ))}
-        <Cite source={stage.source} />
-      </div>
-    )}
+    {() => <StageReasons stage={stage} />}
   </Unfolds>
 );

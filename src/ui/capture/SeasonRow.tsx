@@ -16,6 +16,12 @@ export function seasonAct({ chores }: Occupant): SeasonAct | undefined {
   return first && first.act !== 'feed' ? (first.act as SeasonAct) : undefined;
 }
 
+const wholeRows = {
+  'nest-box': { icon: 'nest', words: 'Nest box in' },
+  pair: { icon: 'pair', words: 'Male in' },
+  scan: { icon: 'follicles', words: 'Scan' },
+} as const;
+
 /** The look that found nothing is one tap; what was found has a form. */
 export function SeasonRow({
   act,
@@ -29,59 +35,45 @@ export function SeasonRow({
   readonly onForm: (form: FormName) => void;
 }) {
   const { id: animal, name, chores } = occupant;
-  const under = chores.find((chore) => chore.act === act)?.asks;
-  const nothingYet = (lookedFor: 'ovulation' | 'eggs') => () =>
-    put({ type: 'nothing-yet', animal, lookedFor }, `${name}: no ${lookedFor} yet`);
-  switch (act) {
-    case 'look-eggs':
-      return (
-        <>
-          <Slab icon="eggs" onPress={() => onForm('eggs')}>
-            Eggs
-          </Slab>
-          <Slab icon="look" kind="main" under="just now" onPress={nothingYet('eggs')}>
-            No eggs yet
-          </Slab>
-        </>
-      );
-    case 'look-ovulation':
-      return (
-        <>
-          <Slab icon="look" onPress={() => onForm('ovulation')}>
-            Ovulated
-          </Slab>
-          <Slab icon="look" kind="main" under="just now" onPress={nothingYet('ovulation')}>
-            Not yet
-          </Slab>
-        </>
-      );
-    case 'nest-box':
-      return (
-        <div class="whole-row">
-          <Slab
-            icon="nest"
-            kind="main"
-            onPress={() => put({ type: 'nest-box-set', animal, is: 'in' }, `${name}: nest box in`)}
-          >
-            Nest box in
-          </Slab>
-        </div>
-      );
-    case 'pair':
-      return (
-        <div class="whole-row">
-          <Slab icon="pair" kind="main" under={under} onPress={() => onForm('pair')}>
-            Male in
-          </Slab>
-        </div>
-      );
-    case 'scan':
-      return (
-        <div class="whole-row">
-          <Slab icon="follicles" kind="main" under={under} onPress={() => onForm('follicles')}>
-            Scan
-          </Slab>
-        </div>
-      );
+  if (act === 'look-eggs' || act === 'look-ovulation') {
+    const isEggs = act === 'look-eggs';
+    const lookedFor = isEggs ? 'eggs' : 'ovulation';
+    return (
+      <>
+        <Slab icon={isEggs ? 'eggs' : 'look'} onPress={() => onForm(lookedFor)}>
+          {isEggs ? 'Eggs' : 'Ovulated'}
+        </Slab>
+        <Slab
+          icon="look"
+          kind="main"
+          under="just now"
+          onPress={() =>
+            put({ type: 'nothing-yet', animal, lookedFor }, `${name}: no ${lookedFor} yet`)
+          }
+        >
+          {isEggs ? 'No eggs yet' : 'Not yet'}
+        </Slab>
+      </>
+    );
   }
+  const { icon, words } = wholeRows[act];
+  const press = () => {
+    if (act === 'nest-box') {
+      put({ type: 'nest-box-set', animal, is: 'in' }, `${name}: nest box in`);
+    } else {
+      onForm(act === 'scan' ? 'follicles' : act);
+    }
+  };
+  return (
+    <div class="whole-row">
+      <Slab
+        icon={icon}
+        kind="main"
+        under={chores.find((chore) => chore.act === act)?.asks}
+        onPress={press}
+      >
+        {words}
+      </Slab>
+    </div>
+  );
 }

@@ -1,8 +1,8 @@
 import type { AnimalId } from '../../domain/core/ids.ts';
 import type { SeasonView } from '../../domain/views/season-view.ts';
 import { FollicleCurve } from '../charts/FollicleCurve.tsx';
-import { Cite } from '../components/Cite.tsx';
 import { Icon } from '../components/Icon.tsx';
+import { StageReasons } from '../components/StageReasons.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { useView } from '../model.ts';
 import { dayWords } from '../night.ts';
@@ -68,15 +68,7 @@ const StageLine = ({
   <div class="season-stage">
     <strong>{stage.words}</strong>
     <Unfolds summary={since === undefined ? 'Why' : `Since ${dayWords(since)}. Why`}>
-      {() => (
-        <div class="because">
-          {stage.because.map((fact) => (
-            <p key={fact}>{fact}</p>
-          ))}
-          <p>{stage.says}</p>
-          <Cite source={stage.source} />
-        </div>
-      )}
+      {() => <StageReasons stage={stage} />}
     </Unfolds>
   </div>
 );

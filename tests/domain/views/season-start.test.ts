@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
 import { captureAnimal } from '../../../src/domain/views/capture-view.ts';
+import { stageRule } from '../../../src/domain/views/stage-words.ts';
 import { anEvent, aPicture, day, instead, nightsAgo } from '../../make.ts';
 import { animalId, eventId, photoId } from '../../make-ids.ts';
 
@@ -48,8 +49,9 @@ describe('where she stands', () => {
   test('opens to the facts, the rule and where that comes from', () => {
     const { stage } = occupant(scanned(31, 4)).season ?? {};
     expect(stage?.because).toEqual(['Largest follicle 31 mm, 4 days ago.']);
-    expect(stage?.says).not.toBe('');
-    expect(stage?.source).toBeDefined();
+    const { says, source } = stageRule({ stage: stage?.stage ?? 'growing' }, false);
+    expect(says).toMatch(/^Follicles large enough to pair/);
+    expect(source).toBe('pairFrom');
   });
 
   test('is not said where the sex is not known', () => {

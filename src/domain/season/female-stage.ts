@@ -79,6 +79,8 @@ function ovulated(ovulation: NonNullable<SeasonNow['ovulation']>, { night }: Sta
   return { stage: 'ovulated', since: last, because, records: [id] };
 }
 
+const tenth = (mm: number): number => Math.round(mm * 10) / 10;
+
 function resorbing({
   dropMm,
   errorMm,
@@ -86,7 +88,6 @@ function resorbing({
   readings,
   atLeast,
 }: NonNullable<SeasonNow['resorbing']>): Placed {
-  const tenth = (mm: number): number => Math.round(mm * 10) / 10;
   return {
     stage: 'resorbing',
     since: readings.at(-1)?.night,

@@ -48,6 +48,8 @@ function freshSigns(season: Season, { protocol, night, nightOf }: StageFacts): r
   return [...new Set(fresh.map(({ sign }) => sign))];
 }
 
+const isEgg = ({ found }: Scan) => found.method === 'palpation' && found.felt === 'egg-like';
+
 /** On record, or made certain by the pre-lay shed or by egg-like lumps. */
 function ovulationOf(
   season: Season,
@@ -62,7 +64,6 @@ function ovulationOf(
     const { night } = preLay;
     return { how: 'from the shed', first: night, last: night, id: preLay.shed.id };
   }
-  const isEgg = ({ found }: Scan) => found.method === 'palpation' && found.felt === 'egg-like';
   const at = scans.findIndex(isEgg);
   const egg = scans[at];
   if (!egg) return undefined;

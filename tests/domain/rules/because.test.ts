@@ -59,7 +59,7 @@ const protocolSums = ({ facts: { protocol } }: Picture): number[] => [
 function check(picture: Picture): Set<RuleId> {
   const tasks = picture.animals().flatMap(({ id }) => picture.tasks(id));
   for (const task of tasks) {
-    expect(task.because.length, task.rule).toBeGreaterThan(0);
+    expect(task.because, `[${task.rule}]`).not.toHaveLength(0);
     for (const id of task.records) {
       expect(picture.ledger.stands(id), `${task.rule} names a record that counts`).toBe(true);
     }

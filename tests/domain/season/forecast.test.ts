@@ -108,7 +108,7 @@ test('a clutch found after days without a look is an interval: 38–46 days, nev
     animal: her,
     at: on('2010-06-06'),
     precision: 'between',
-    notBefore: on('2010-05-29') as never,
+    notBefore: on('2010-05-29'),
   });
   const picture = outlookOn('2010-06-07', [shed('2010-04-21', true), found]);
   const [pip] = picture?.forecasts ?? [];

@@ -15,19 +15,21 @@ interface ActionsProps {
   readonly onForm: (form: FormName) => void;
 }
 
-/** The big buttons. They keep their places, so that the thumb learns them; what is open stands first. */
+/**
+ * The big buttons. They keep their places above the lower edge, so that the thumb learns them; what
+ * her season asks for stands over them.
+ */
 export function CaptureActions({ view, occupant, night, onForm }: ActionsProps) {
   const { write } = useModel();
   const put: Put = (draft, words) =>
     void write({ drafts: [onNight(draft, night)], tub: view.tub, words });
   const form = (name: FormName) => () => onForm(name);
   const act = seasonAct(occupant);
-  const hasNoMealRow = act !== undefined && !view.pair && !occupant.left;
 
   return (
     <div class="two actions">
       {act && <SeasonRow act={act} occupant={occupant} put={put} onForm={onForm} />}
-      {!hasNoMealRow && <FirstRow view={view} occupant={occupant} put={put} />}
+      <FirstRow view={view} occupant={occupant} put={put} />
       <Slab icon="weigh" onPress={form('weigh')}>
         Weight
       </Slab>
@@ -43,7 +45,7 @@ export function CaptureActions({ view, occupant, night, onForm }: ActionsProps) 
         Follicles
       </Slab>
       <Slab icon="overnight" onPress={form('meal')}>
-        {hasNoMealRow ? 'Meal' : 'Other meal'}
+        Other meal
       </Slab>
       <Slab icon="more" onPress={form('more')}>
         More

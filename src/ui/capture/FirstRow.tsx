@@ -2,6 +2,7 @@ import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { Slab } from '../components/Slab.tsx';
 import { takenOut } from './drafts.ts';
 import type { RowProps } from './row-props.ts';
+import { seasonAct } from './SeasonRow.tsx';
 
 /** One tap each: a pair that is together is not fed, and a meal left is settled before the next. */
 export function FirstRow({ view, occupant, put }: RowProps) {
@@ -14,12 +15,19 @@ export function FirstRow({ view, occupant, put }: RowProps) {
 }
 
 function MealRow({ occupant, put }: Omit<RowProps, 'view'>) {
-  const { id: animal, name, meal, mealShort, mealWords } = occupant;
+  const { id: animal, name, meal, mealShort, mealWords, chores } = occupant;
+  // Where her season asks and no meal is due, the tap that is wanted is not this one.
+  const leads = seasonAct(occupant) === undefined || chores.some(({ act }) => act === 'feed');
   const offered = (outcome: 'ate' | 'refused') => () =>
     put({ type: 'meal-offered', animal, prey: meal, outcome }, `${name} ${outcome} ${mealShort}`);
   return (
     <>
-      <Slab icon="feed" kind="main" under={mealWords} onPress={offered('ate')}>
+      <Slab
+        icon="feed"
+        kind={leads ? 'main' : undefined}
+        under={mealWords}
+        onPress={offered('ate')}
+      >
         Ate
       </Slab>
       <Slab icon="refuse" under={mealShort} onPress={offered('refused')}>

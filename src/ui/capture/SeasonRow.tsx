@@ -8,13 +8,10 @@ type SeasonAct = Extract<Act, 'look-eggs' | 'look-ovulation' | 'nest-box' | 'pai
 
 const acts: readonly Act[] = ['look-eggs', 'look-ovulation', 'nest-box', 'pair', 'scan'];
 
-/** What her season asks for tonight, where it comes before a meal that is due. */
-export function seasonAct({ chores }: Occupant): SeasonAct | undefined {
-  const first = chores.find(
-    ({ act, blocked }) => blocked === undefined && (act === 'feed' || acts.includes(act)),
-  );
-  return first && first.act !== 'feed' ? (first.act as SeasonAct) : undefined;
-}
+/** What her season asks for tonight. */
+export const seasonAct = ({ chores }: Occupant): SeasonAct | undefined =>
+  chores.find(({ act, blocked }) => blocked === undefined && acts.includes(act))?.act as
+    SeasonAct | undefined;
 
 const wholeRows = {
   'nest-box': { icon: 'nest', words: 'Nest box in' },

@@ -1,6 +1,7 @@
 import type { Day } from '../src/domain/core/calendar.ts';
 import type { Casting } from './cast.ts';
 import { guessedMassG, hatchMassG } from './growth.ts';
+import type { Parents } from './nursery.ts';
 import { freeTub, type Kind, type Rooms } from './room.ts';
 import type { Snake, Tub, World } from './world.ts';
 
@@ -48,22 +49,17 @@ function rackKind(casting: Casting, night: number): Kind {
   return age < 700 ? 'growers' : 'adults';
 }
 
-function stateParents(snake: Snake, { book, chance, snakes }: World): void {
-  const females = snakes.filter(({ casting }) => casting.role === 'female');
-  const males = snakes.filter(({ casting }) => casting.role === 'male');
-  const dam = females[chance.whole(0, females.length - 1)];
-  const sire = males[chance.whole(0, males.length - 1)];
-  const other = males[chance.whole(0, males.length - 1)];
-  if (!dam || !sire || !other) return;
-  const unsure = other !== sire && chance.happens(0.25);
-  const sires = unsure ? [sire.id, other.id] : [sire.id];
-  const remark = unsure && { remark: 'Both were in with her that month.' };
-  book.write({ type: 'parents-stated', animal: snake.id, dam: dam.id, sires, ...remark });
+function stateParents(snake: Snake, { dam, sires }: Parents, { book }: World): void {
+  const remark = sires.length > 1 && { remark: 'They were all in with her that winter.' };
+  const males = sires.map(({ id }) => id);
+  book.write({ type: 'parents-stated', animal: snake.id, dam: dam.id, sires: males, ...remark });
 }
 
 /** Writes down a newcomer and puts it in the first free tub of its kind, if there is one. */
-export function welcome(casting: Casting, rooms: Rooms, world: World): Snake | undefined {
-  const { book, night, nights, snakes } = world;
+export function welcome(cast: Casting, rooms: Rooms, world: World): Snake | undefined {
+  const { book, night, nights, nursery, snakes } = world;
+  const born = cast.origin === 'own' && night > 0 ? nursery.born(cast, world) : undefined;
+  const casting = born ? { ...cast, traits: born.traits } : cast;
   const elder = casting.hatchedOn < -7000;
   const tub = elder
     ? rooms.oldTubs[0]
@@ -84,7 +80,10 @@ export function welcome(casting: Casting, rooms: Rooms, world: World): Snake | u
     const until: Day = nights.day(night + QUARANTINE_NIGHTS);
     book.write({ type: 'quarantine-started', animal, until, place });
   }
-  if (origin === 'own' && night > 0) stateParents(snake, world);
+  if (born) {
+    nursery.named(animal, born);
+    stateParents(snake, born.parents, world);
+  }
   return snake;
 }
 

@@ -1,5 +1,5 @@
 import type { Sex } from '../src/domain/events/life.ts';
-import { nameOf, traits } from './names.ts';
+import { nameOf, stagedTraits, traits } from './names.ts';
 import type { Chance } from './random.ts';
 import { closingOf, type Closing, type Role } from './staging.ts';
 
@@ -65,7 +65,7 @@ export function castOf({ animals, total, lastMonth }: CastSizes, chance: Chance)
       index,
       sex,
       name: nameOf(cast.length),
-      traits: chance.pick(traits),
+      traits: stagedTraits(role, index, chance.pick(traits)),
       hatchedOn,
       arrivesOn: Math.max(0, hatchedOn + 1),
       origin: hatchedOn < 0 && chance.happens(0.5) ? 'bought' : 'own',

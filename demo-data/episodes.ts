@@ -142,6 +142,34 @@ const passedOver = about('female', 0, ({ id: animal, tub }, { book }) => {
   book.write({ type: 'passed-over', animal, rule: 'W1', reason, place: tub.place });
 });
 
+/** A cast skin is enough for the laboratory. */
+const testedForClown = about('female', 2, (snake, { book, nursery }) => {
+  const carries = (nursery.genesOf(snake).get('clown') ?? 0) > 0;
+  book.write({
+    type: 'gene-tested',
+    animal: snake.id,
+    locus: 'clown',
+    allele: 'clown',
+    result: carries ? 'found' : 'not found',
+    sensitivity: 0.99,
+    specificity: 0.99,
+    lab: 'by post, from a cast skin',
+    place: snake.tub.place,
+  });
+});
+
+const ownGene: Episode = ({ book }) => {
+  book.write({
+    type: 'gene-made',
+    locus: 'own-paper',
+    allele: 'own-paper',
+    name: 'Paper',
+    aliases: [],
+    mode: 'recessive',
+    remark: 'Paler than the rest of two clutches. Not proven: no young of two such yet.',
+  });
+};
+
 const note = (role: Role, index: number, text: string): Episode =>
   about(role, index, ({ id: animal, tub }, { book }) => {
     book.write({ type: 'noted', animal, text, place: tub.place });
@@ -172,6 +200,8 @@ const episodes: Readonly<Record<number, Episode>> = {
   180: measureGrowers,
   150: eyeTrouble,
   128: takesAfter,
+  127: ownGene,
+  110: testedForClown,
   96: staysHere,
   77: swappedDigits,
   61: note('female', 2, 'Takes only when the lamp is off.'),

@@ -40,3 +40,14 @@ export const traits = [
   'Ghost',
   'Pastel Clown',
 ] as const;
+
+/** A few of whom a story is told. */
+const staged: Readonly<Record<string, string>> = {
+  'female 2': 'Pastel 66% het Clown',
+  'female 8': 'Cinnamon Enchi',
+  'male 1': 'Clown',
+  'male 2': 'Cinnamon 50% het Clown',
+};
+
+export const stagedTraits = (role: string, index: number, otherwise: string): string =>
+  staged[`${role} ${index}`] ?? otherwise;

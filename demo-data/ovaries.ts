@@ -98,12 +98,13 @@ function lookForEggs(snake: Snake, season: Season, world: World): void {
 }
 
 /** Laid since the evening before; found on the morning's look. */
-function findEggs(snake: Snake, { book, chance, night, nights }: World): void {
+function findEggs(snake: Snake, { book, chance, night, nights, nursery }: World): void {
   const { id: animal, tub } = snake;
   const eggs = chance.whole(5, 9);
   const slugs = Array.from({ length: eggs }).filter(() => chance.happens(SLUG_CHANCE)).length;
   const clutchMassG = Math.round(eggs * EGG_G * chance.between(0.9, 1.1));
   const clutch = book.minter.clutch();
+  nursery.laid(snake, clutch, eggs - slugs, night);
   snake.massG *= AFTER_LAYING;
   book.write(
     {

@@ -38,9 +38,11 @@ const wantsMale = (female: Snake, world: World): boolean =>
   !nearsOvulation(female, world.night);
 
 function putIn(male: Snake, female: Snake, nights: number, world: World): void {
-  const { book, chance, night } = world;
+  const { book, chance, night, nursery } = world;
   const place = female.tub.place;
   book.write({ type: 'introduced', male: male.id, female: female.id, tub: female.tub.id, place });
+  nursery.met(female, male, night);
+  giveReason(male, female, world);
   const visit: Visit = {
     male,
     female,
@@ -50,6 +52,20 @@ function putIn(male: Snake, female: Snake, nights: number, world: World): void {
   };
   male.visit = visit;
   female.visit = visit;
+}
+
+/** Two Cinnamons on each other's lists: the super form is known for its face and spine. */
+function giveReason(male: Snake, female: Snake, { book, night, nights, nursery }: World): void {
+  const both = [male, female].every(({ casting }) => /Cinnamon/.test(casting.traits));
+  if (!both || !nursery.isNews(female, male, nights.seasonStart(night))) return;
+  book.write({
+    type: 'pairing-reasoned',
+    male: male.id,
+    female: female.id,
+    cautions: ['cinnamon-twice'],
+    reason: 'To see whether he carries Clown. Supers, if any, are not bred from.',
+    place: female.tub.place,
+  });
 }
 
 function takeOut({ male, female }: Visit, { book, chance, night }: World): void {

@@ -5,6 +5,7 @@ import { castOf } from './cast.ts';
 import { tellEpisode } from './episodes.ts';
 import { openLogbook, type Logbook } from './logbook.ts';
 import { nightsUpTo } from './nights.ts';
+import { openNursery } from './nursery.ts';
 import { chanceFrom } from './random.ts';
 import { furnish } from './room.ts';
 import { moveMales } from './pairing.ts';
@@ -36,6 +37,7 @@ export function simulate(scenario: Scenario, waterHabit: WaterHabit = nowAndThen
   const chance = chanceFrom(seed);
   const nights = nightsUpTo(lastNight, total, offsetMin);
   const book = openLogbook(offsetMin, chance);
+  const nursery = openNursery(seed);
 
   book.wait(nights.ms(0, 14 * 60));
   const rooms = furnish(animals, book, chance);
@@ -47,7 +49,16 @@ export function simulate(scenario: Scenario, waterHabit: WaterHabit = nowAndThen
 
   for (let night = 0; night < total; night += 1) {
     const month = nights.month(night);
-    const world: World = { book, chance, nights, night, month, toGo: total - night, snakes };
+    const world: World = {
+      book,
+      chance,
+      nights,
+      nursery,
+      night,
+      month,
+      toGo: total - night,
+      snakes,
+    };
 
     if (night > 0) book.wait(nights.ms(night, 21 * 60 + 30 + chance.whole(0, 155)));
     while ((toCome[0]?.arrivesOn ?? Infinity) <= night) {
@@ -64,6 +75,7 @@ export function simulate(scenario: Scenario, waterHabit: WaterHabit = nowAndThen
 
     doEvening(world);
     moveMales(world);
+    nursery.count(world);
     tellEpisode(world, rooms);
     nextBowl = changeWater(waterHabit(book, night, snakes.length), nextBowl, world);
     doMorning(world);

@@ -3,6 +3,7 @@ import type { AnimalId, EventId, RackId, TubId } from '../src/domain/core/ids.ts
 import type { Casting } from './cast.ts';
 import type { Logbook } from './logbook.ts';
 import type { Nights } from './nights.ts';
+import type { Nursery } from './nursery.ts';
 import type { Chance } from './random.ts';
 
 export interface Rack {
@@ -96,6 +97,7 @@ export interface World {
   readonly book: Logbook;
   readonly chance: Chance;
   readonly nights: Nights;
+  readonly nursery: Nursery;
   readonly night: number;
   readonly month: number;
   /** Nights until the last one. */

@@ -9,6 +9,7 @@ import {
   straightRoutes,
   type Entry,
 } from './straight-routes.ts';
+import { withoutVary } from './without-vary.ts';
 import './wake.ts';
 
 declare const self: ServiceWorkerGlobalScope & {
@@ -18,7 +19,9 @@ declare const self: ServiceWorkerGlobalScope & {
 
 const files = self.__WB_MANIFEST;
 const { scope } = self.registration;
-const kept = new PrecacheController();
+const kept = new PrecacheController({
+  plugins: [{ cacheWillUpdate: ({ response }) => Promise.resolve(withoutVary(response)) }],
+});
 kept.addToCacheList([...files]);
 const front = frontName(files);
 

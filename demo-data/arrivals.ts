@@ -1,9 +1,8 @@
 import type { Day } from '../src/domain/core/calendar.ts';
 import type { Casting } from './cast.ts';
 import { guessedMassG, hatchMassG } from './growth.ts';
-import type { Parents } from './nursery.ts';
 import { freeTub, type Kind, type Rooms } from './room.ts';
-import type { Snake, Tub, World } from './world.ts';
+import type { Parents, Snake, Tub, World } from './world.ts';
 
 const QUARANTINE_NIGHTS = 90;
 

@@ -3,7 +3,7 @@ import type { GeneSex } from '../src/domain/genes/locus.ts';
 import type { Casting } from './cast.ts';
 import { bornOf, calledAfter, genesCalled, lookWords, type Genes } from './heredity.ts';
 import { chanceFrom, type Chance } from './random.ts';
-import type { Snake, World } from './world.ts';
+import type { Nursery, Parents, Snake } from './world.ts';
 
 /** A clutch in the incubator. */
 interface Clutch {
@@ -14,33 +14,6 @@ interface Clutch {
   readonly hatchesOn: number;
   /** Eggs not yet spoken for. */
   left: number;
-}
-
-export interface Parents {
-  readonly dam: Snake;
-  readonly sires: readonly Snake[];
-}
-
-export interface Newborn {
-  readonly parents: Parents;
-  readonly genes: Genes;
-  readonly traits: string;
-}
-
-/** Who had which young, and what each animal really carries, of which the records tell a part. */
-export interface Nursery {
-  /** A male was put in with her. */
-  met(female: Snake, male: Snake, night: number): void;
-  /** Whether this is the first time the two meet since a night. */
-  isNews(female: Snake, male: Snake, since: number): boolean;
-  laid(dam: Snake, id: ClutchId, goodEggs: number, night: number): void;
-  /** Whose young a newcomer from the incubator is, and what it is called after them. */
-  born(casting: Casting, world: World): Newborn | undefined;
-  /** Remembers what a newcomer carries, once it has its id. */
-  named(id: AnimalId, born: Newborn): void;
-  genesOf(snake: Snake): Genes;
-  /** The young that get no name of their own are counted when all have shed. */
-  count(world: World): void;
 }
 
 // Eggs hatch after 55 to 62 days [common practice, no source].

@@ -1,9 +1,9 @@
 import type { LabelCode } from '../src/domain/core/code.ts';
-import type { AnimalId, EventId, RackId, TubId } from '../src/domain/core/ids.ts';
+import type { AnimalId, ClutchId, EventId, RackId, TubId } from '../src/domain/core/ids.ts';
 import type { Casting } from './cast.ts';
+import type { Genes } from './heredity.ts';
 import type { Logbook } from './logbook.ts';
 import type { Nights } from './nights.ts';
-import type { Nursery } from './nursery.ts';
 import type { Chance } from './random.ts';
 
 export interface Rack {
@@ -90,6 +90,33 @@ export interface Snake {
   restsUntil: number;
   season: Season | undefined;
   scanOn: number;
+}
+
+export interface Parents {
+  readonly dam: Snake;
+  readonly sires: readonly Snake[];
+}
+
+export interface Newborn {
+  readonly parents: Parents;
+  readonly genes: Genes;
+  readonly traits: string;
+}
+
+/** Who had which young, and what each animal really carries, of which the records tell a part. */
+export interface Nursery {
+  /** A male was put in with her. */
+  met(female: Snake, male: Snake, night: number): void;
+  /** Whether this is the first time the two meet since a night. */
+  isNews(female: Snake, male: Snake, since: number): boolean;
+  laid(dam: Snake, id: ClutchId, goodEggs: number, night: number): void;
+  /** Whose young a newcomer from the incubator is, and what it is called after them. */
+  born(casting: Casting, world: World): Newborn | undefined;
+  /** Remembers what a newcomer carries, once it has its id. */
+  named(id: AnimalId, born: Newborn): void;
+  genesOf(snake: Snake): Genes;
+  /** The young that get no name of their own are counted when all have shed. */
+  count(world: World): void;
 }
 
 /** Everything the evening round can reach. */

@@ -8,8 +8,6 @@ export const appetiteValues = {
     unit: 'offers',
     from: 1,
     to: 20,
-    why: 'So many of its own offers weigh as much as what its class usually eats.',
-    source: 'preyModel',
   },
   thawEnoughShare: {
     name: 'Thaw enough for',
@@ -17,8 +15,6 @@ export const appetiteValues = {
     unit: 'share',
     from: 0.5,
     to: 0.99,
-    why: 'On this share of nights nobody who would eat goes without.',
-    source: 'preyModel',
   },
   growerRefusals: {
     name: 'A grower’s refusals are looked into from',
@@ -26,8 +22,6 @@ export const appetiteValues = {
     unit: 'offers',
     from: 2,
     to: 4,
-    why: 'Growers that refuse in summer usually have something wrong around them.',
-    source: 'refusals',
   },
   adultRefusals: {
     name: 'An adult’s refusals are looked into from',
@@ -35,8 +29,6 @@ export const appetiteValues = {
     unit: 'offers',
     from: 2,
     to: 8,
-    why: 'Outside the season, where nothing explains them.',
-    source: 'refusals',
   },
   refusalLossShare: {
     name: 'Refusals with a loss count from',
@@ -44,8 +36,6 @@ export const appetiteValues = {
     unit: 'share of body mass',
     from: 0.08,
     to: 0.15,
-    why: 'Even where refusing is usual.',
-    source: 'refusals',
   },
   growerRefusalLossShare: {
     name: 'A grower’s refusals with a loss count from',
@@ -53,8 +43,6 @@ export const appetiteValues = {
     unit: 'share of body mass',
     from: 0.03,
     to: 0.1,
-    why: 'A grower should be gaining.',
-    source: 'refusals',
   },
   arrivalRefusalDays: {
     name: 'A new arrival may refuse for',
@@ -62,8 +50,6 @@ export const appetiteValues = {
     unit: 'days',
     from: 14,
     to: 42,
-    why: 'It settles in first.',
-    source: 'refusals',
   },
   arrivalRefusalActDays: {
     name: 'Ask about a new arrival that refuses for',
@@ -71,8 +57,6 @@ export const appetiteValues = {
     unit: 'days',
     from: 28,
     to: 60,
-    why: 'By then it should have eaten.',
-    source: 'refusals',
   },
   postLayRefusalDays: {
     name: 'A female that laid eats by',
@@ -80,7 +64,5 @@ export const appetiteValues = {
     unit: 'days',
     from: 14,
     to: 28,
-    why: 'After laying: no meal by then is not usual.',
-    source: 'recovery',
   },
 } as const satisfies Record<string, ProtocolValue>;

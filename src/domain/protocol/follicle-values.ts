@@ -8,8 +8,6 @@ export const follicleValues = {
     unit: 'share',
     from: 0.04,
     to: 0.15,
-    why: 'One SD of a size on ultrasound, as a share of the size. Repeat scans of one night correct it.',
-    source: 'follicleError',
   },
   follicleErrorLeastMm: {
     name: 'Least error of a scan',
@@ -17,8 +15,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 0.5,
     to: 2,
-    why: 'No ultrasound size is better than this (one SD), however small the follicle.',
-    source: 'follicleError',
   },
   follicleErrorWorth: {
     name: 'Weight of the assumed error',
@@ -26,8 +22,6 @@ export const follicleValues = {
     unit: 'scans',
     from: 2,
     to: 30,
-    why: 'So many repeat scans weigh as much as the assumed error.',
-    source: 'follicleModel',
   },
   feltErrorShare: {
     name: 'Error of a felt class',
@@ -35,8 +29,6 @@ export const follicleValues = {
     unit: 'share',
     from: 0.15,
     to: 0.4,
-    why: 'One SD of a felt class, as a share of the size it stands for.',
-    source: 'follicleModel',
   },
   feltSmallMm: {
     name: 'Small bumps are',
@@ -44,8 +36,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 8,
     to: 14,
-    why: 'What small bumps under the fingers stand for. Less than this is not felt.',
-    source: 'feltSizes',
   },
   feltRoundMm: {
     name: 'Round lumps are',
@@ -53,8 +43,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 15,
     to: 24,
-    why: 'What round lumps under the fingers stand for.',
-    source: 'feltSizes',
   },
   feltLargeMm: {
     name: 'Large lumps are',
@@ -62,8 +50,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 25,
     to: 36,
-    why: 'What large lumps under the fingers stand for.',
-    source: 'feltSizes',
   },
   feltEggMm: {
     name: 'Egg-like lumps are',
@@ -71,8 +57,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 38,
     to: 50,
-    why: 'What egg-like lumps under the fingers stand for, at the least.',
-    source: 'feltSizes',
   },
   follicleSeenFromMm: {
     name: 'None seen means less than',
@@ -80,8 +64,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 4,
     to: 10,
-    why: 'Where ultrasound shows none, the largest follicle is taken to be smaller than this.',
-    source: 'follicleModel',
   },
   follicleGrowsFromMm: {
     name: 'Growing from',
@@ -89,8 +71,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 8,
     to: 15,
-    why: 'A smaller follicle rests: it is not growing yet, or has shrunk back, and no line runs through it.',
-    source: 'follicleStages',
   },
   follicleSwingMm: {
     name: 'Change in a week',
@@ -98,8 +78,6 @@ export const follicleValues = {
     unit: 'mm',
     from: 3,
     to: 10,
-    why: 'How far a size may move in a week, up or down (one SD), before any scan has said so.',
-    source: 'follicleModel',
   },
   follicleWithinDays: {
     name: 'Not this season after',
@@ -107,8 +85,6 @@ export const follicleValues = {
     unit: 'days',
     from: 60,
     to: 200,
-    why: 'A size not reached within so many days is not reached this season.',
-    source: 'follicleStages',
   },
   follicleReachChance: {
     name: 'Chance needed for a window',
@@ -116,8 +92,6 @@ export const follicleValues = {
     unit: 'share',
     from: 0.5,
     to: 0.99,
-    why: 'A window is shown only where her scans make it this likely that she gets there at all.',
-    source: 'follicleModel',
   },
   resorbingApartDays: {
     name: 'Falling scans lie apart by',
@@ -125,7 +99,5 @@ export const follicleValues = {
     unit: 'days',
     from: 14,
     to: 28,
-    why: 'Two smaller scans this far apart suggest that she is resorbing; one never does.',
-    source: 'resorbing',
   },
 } as const satisfies Record<string, ProtocolValue>;

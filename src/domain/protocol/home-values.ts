@@ -8,8 +8,6 @@ export const homeValues = {
     unit: 'o’clock',
     from: 5,
     to: 12,
-    why: 'Before this hour, a record belongs to the evening before.',
-    source: 'household',
   },
   eveningHour: {
     name: 'The evening begins at',
@@ -17,8 +15,6 @@ export const homeValues = {
     unit: 'o’clock',
     from: 15,
     to: 23,
-    why: 'Alarms in the calendar file ring then, in time for the evening round.',
-    source: 'household',
   },
   hatchlingBelowG: {
     name: 'A hatchling weighs less than',
@@ -26,8 +22,6 @@ export const homeValues = {
     unit: 'g',
     from: 100,
     to: 200,
-    why: 'Below this it is fed and weighed as a hatchling.',
-    source: 'feedingRhythm',
   },
   adultFromG: {
     name: 'Adult from',
@@ -35,8 +29,6 @@ export const homeValues = {
     unit: 'g',
     from: 500,
     to: 1000,
-    why: 'From here it is fed as an adult, not as a grower.',
-    source: 'feedingRhythm',
   },
   feedHatchlingDays: {
     name: 'Feed hatchlings every',
@@ -44,8 +36,6 @@ export const homeValues = {
     unit: 'days',
     from: 5,
     to: 7,
-    why: 'Hatchlings eat all year round.',
-    source: 'feedingRhythm',
   },
   feedGrowerDays: {
     name: 'Feed growers every',
@@ -53,8 +43,6 @@ export const homeValues = {
     unit: 'days',
     from: 7,
     to: 10,
-    why: 'Growers eat weekly; faster growth makes fat animals, not early ones.',
-    source: 'feedingRhythm',
   },
   feedMaleDays: {
     name: 'Feed males in summer every',
@@ -62,8 +50,6 @@ export const homeValues = {
     unit: 'days',
     from: 10,
     to: 21,
-    why: 'Adult males in summer, kept good, not fat.',
-    source: 'feedingUp',
   },
   feedMaleSeasonDays: {
     name: 'Feed males in the season every',
@@ -71,8 +57,6 @@ export const homeValues = {
     unit: 'days',
     from: 10,
     to: 21,
-    why: 'Males in the season often fast; offer small and seldom, weigh instead.',
-    source: 'feedingUp',
   },
   feedFemaleDays: {
     name: 'Feed females in summer every',
@@ -80,8 +64,6 @@ export const homeValues = {
     unit: 'days',
     from: 10,
     to: 21,
-    why: 'Adult females from April to July, kept from getting fat.',
-    source: 'feedingUp',
   },
   feedFemaleSeasonDays: {
     name: 'Feed females in the season every',
@@ -89,8 +71,6 @@ export const homeValues = {
     unit: 'days',
     from: 7,
     to: 10,
-    why: 'Adult females from August to March, fed up into the season and while they build.',
-    source: 'feedingUp',
   },
   settleInDays: {
     name: 'First meal after arrival',
@@ -98,8 +78,6 @@ export const homeValues = {
     unit: 'days',
     from: 5,
     to: 7,
-    why: 'A new arrival is left alone before its first meal.',
-    source: 'newArrival',
   },
   feedOverdueDays: {
     name: 'A meal is overdue after',
@@ -107,8 +85,6 @@ export const homeValues = {
     unit: 'days',
     from: 2,
     to: 10,
-    why: 'A meal this late is marked as overdue.',
-    source: 'household',
   },
   leftHours: {
     name: 'A meal left is overdue after',
@@ -116,8 +92,6 @@ export const homeValues = {
     unit: 'hours',
     from: 8,
     to: 12,
-    why: 'Prey left in a tub is taken out by then.',
-    source: 'leftOvernight',
   },
   regurgitationHoldDays: {
     name: 'Rest after a regurgitation',
@@ -125,8 +99,6 @@ export const homeValues = {
     unit: 'days',
     from: 10,
     to: 14,
-    why: 'After a regurgitation: no food and no handling.',
-    source: 'regurgitation',
   },
   firstMealAfterHoldShare: {
     name: 'First meal after that rest',
@@ -134,8 +106,6 @@ export const homeValues = {
     unit: 'share of body mass',
     from: 0.03,
     to: 0.05,
-    why: 'The first meal after the hold is small.',
-    source: 'regurgitation',
   },
   blueHoldDays: {
     name: 'In blue holds feeding back for',
@@ -143,8 +113,6 @@ export const homeValues = {
     unit: 'days',
     from: 14,
     to: 25,
-    why: 'If no shed was seen by then, the look that saw it in blue no longer holds feeding back.',
-    source: 'inBlue',
   },
   maleStayDays: {
     name: 'A male stays',
@@ -152,8 +120,6 @@ export const homeValues = {
     unit: 'days',
     from: 1,
     to: 5,
-    why: 'Then he goes home to drink, rest and eat.',
-    source: 'maleStay',
   },
   maleForgottenDays: {
     name: 'A male is overdue after',
@@ -161,8 +127,6 @@ export const homeValues = {
     unit: 'days',
     from: 3,
     to: 7,
-    why: 'A male left in longer than this is losing weight unfed.',
-    source: 'maleStay',
   },
   weighDays: {
     name: 'Weigh every',
@@ -170,8 +134,6 @@ export const homeValues = {
     unit: 'days',
     from: 14,
     to: 30,
-    why: 'Slow losses show only in a series of weights.',
-    source: 'weighing',
   },
   weighOftenDays: {
     name: 'Weigh hatchlings and busy males every',
@@ -179,8 +141,6 @@ export const homeValues = {
     unit: 'days',
     from: 7,
     to: 14,
-    why: 'Hatchlings, and males from October to March.',
-    source: 'weighing',
   },
   backupDays: {
     name: 'Back up every',
@@ -188,7 +148,5 @@ export const homeValues = {
     unit: 'days',
     from: 1,
     to: 14,
-    why: 'The phone is the weakest part of the record.',
-    source: 'backups',
   },
 } as const satisfies Record<string, ProtocolValue>;

@@ -8,8 +8,6 @@ export const layingValues = {
     unit: 'days',
     from: 8,
     to: 14,
-    why: 'A shed so long after ovulation, or longer, is taken to be the pre-lay shed.',
-    source: 'preLayShed',
   },
   ovulationToShedUntilDays: {
     name: 'Pre-lay shed at the latest after',
@@ -17,8 +15,6 @@ export const layingValues = {
     unit: 'days',
     from: 25,
     to: 40,
-    why: 'A shed later than this after ovulation is not taken to be the pre-lay shed.',
-    source: 'preLayShed',
   },
   nestBoxFromOvulationDays: {
     name: 'Nest box in after ovulation by',
@@ -26,8 +22,6 @@ export const layingValues = {
     unit: 'days',
     from: 20,
     to: 35,
-    why: 'The nest box goes in after the pre-lay shed, or by now if no shed was seen.',
-    source: 'nestBox',
   },
   eggLookFromShedDays: {
     name: 'Look for eggs after the shed from',
@@ -35,8 +29,6 @@ export const layingValues = {
     unit: 'days',
     from: 14,
     to: 25,
-    why: 'From this day after the pre-lay shed, look for eggs every day.',
-    source: 'eggLook',
   },
   eggLookFromOvulationDays: {
     name: 'Look for eggs after ovulation from',
@@ -44,8 +36,6 @@ export const layingValues = {
     unit: 'days',
     from: 35,
     to: 45,
-    why: 'The same from ovulation, where no shed was seen.',
-    source: 'eggLook',
   },
   layLateFromShedDays: {
     name: 'Eggs are late after the shed by',
@@ -53,8 +43,6 @@ export const layingValues = {
     unit: 'days',
     from: 36,
     to: 45,
-    why: 'No eggs so long after the pre-lay shed: book a reptile vet.',
-    source: 'layLate',
   },
   layUrgentFromShedDays: {
     name: 'Eggs are urgent after the shed by',
@@ -62,8 +50,6 @@ export const layingValues = {
     unit: 'days',
     from: 45,
     to: 55,
-    why: 'No eggs so long after the pre-lay shed: urgent.',
-    source: 'layLate',
   },
   layLateFromOvulationDays: {
     name: 'Eggs are late after ovulation by',
@@ -71,8 +57,6 @@ export const layingValues = {
     unit: 'days',
     from: 55,
     to: 65,
-    why: 'The same from ovulation, where no shed was seen: book a reptile vet.',
-    source: 'layLate',
   },
   layUrgentFromOvulationDays: {
     name: 'Eggs are urgent after ovulation by',
@@ -80,7 +64,5 @@ export const layingValues = {
     unit: 'days',
     from: 65,
     to: 80,
-    why: 'The same from ovulation: urgent.',
-    source: 'layLate',
   },
 } as const satisfies Record<string, ProtocolValue>;

@@ -8,8 +8,6 @@ export const roomValues = {
     unit: '°C',
     from: 0.5,
     to: 3,
-    why: 'Air within this of the programme is in its band.',
-    source: 'roomTemperatures',
   },
   hotSpotToleranceC: {
     name: 'Hot spot band',
@@ -17,8 +15,6 @@ export const roomValues = {
     unit: '°C',
     from: 0.5,
     to: 3,
-    why: 'A hot spot within this of the programme is in its band.',
-    source: 'roomTemperatures',
   },
   roomSettleHours: {
     name: 'Settling after day or night begins',
@@ -26,8 +22,6 @@ export const roomValues = {
     unit: 'hours',
     from: 0,
     to: 6,
-    why: 'After a change of day and night, what lies between the two is in band this long.',
-    source: 'household',
   },
   roomGapHours: {
     name: 'Longest time between readings',
@@ -35,8 +29,6 @@ export const roomValues = {
     unit: 'hours',
     from: 0.5,
     to: 6,
-    why: 'Between readings farther apart, nobody knows what the temperature was.',
-    source: 'household',
   },
   roomLowC: {
     name: 'Room too cold',
@@ -44,8 +36,6 @@ export const roomValues = {
     unit: '°C',
     from: 20,
     to: 24,
-    why: 'A room colder than this for hours is a fault, unless the programme wants it.',
-    source: 'roomAlarms',
   },
   roomHighC: {
     name: 'Room too warm',
@@ -53,8 +43,6 @@ export const roomValues = {
     unit: '°C',
     from: 30,
     to: 34,
-    why: 'A room warmer than this for hours is a fault.',
-    source: 'roomAlarms',
   },
   roomSustainedHours: {
     name: 'Too cold or warm for',
@@ -62,8 +50,6 @@ export const roomValues = {
     unit: 'hours',
     from: 0.5,
     to: 6,
-    why: 'An open door is no fault: the room has to stay outside this long.',
-    source: 'roomAlarms',
   },
   hotSpotHighC: {
     name: 'Hot spot too hot',
@@ -71,8 +57,6 @@ export const roomValues = {
     unit: '°C',
     from: 34,
     to: 38,
-    why: 'A hot spot over this can burn: the thermostat or its probe is at fault.',
-    source: 'roomAlarms',
   },
   roomFreshHours: {
     name: 'Readings count for',
@@ -80,8 +64,6 @@ export const roomValues = {
     unit: 'hours',
     from: 6,
     to: 72,
-    why: 'Older readings say nothing about tonight.',
-    source: 'household',
   },
   roomHabitDays: {
     name: 'Days of seven that make a habit',
@@ -89,8 +71,6 @@ export const roomValues = {
     unit: 'days',
     from: 5,
     to: 7,
-    why: 'A room read by hand on so many of seven days is one that is read daily.',
-    source: 'household',
   },
   roomSilentHours: {
     name: 'Room not read for',
@@ -98,8 +78,6 @@ export const roomValues = {
     unit: 'hours',
     from: 24,
     to: 72,
-    why: 'A room that is read daily and was not for so long is worth a word.',
-    source: 'household',
   },
   roomSilentEndDays: {
     name: 'Habit over after',
@@ -107,8 +85,6 @@ export const roomValues = {
     unit: 'days',
     from: 2,
     to: 14,
-    why: 'After so long without a reading the habit has ended, and nothing is said.',
-    source: 'household',
   },
   thermometerErrorC: {
     name: 'Error of a thermometer',
@@ -116,7 +92,5 @@ export const roomValues = {
     unit: '°C',
     from: 0.1,
     to: 2,
-    why: 'What a thermometer or sensor of this kind may be off by, either way.',
-    source: 'thermometers',
   },
 } as const satisfies Record<string, ProtocolValue>;

@@ -8,8 +8,6 @@ export const seasonValues = {
     unit: 'g',
     from: 1200,
     to: 2000,
-    why: 'A lighter female pays for a clutch with her health.',
-    source: 'readySize',
   },
   femaleFromMonths: {
     name: 'A female breeds from the age of',
@@ -17,8 +15,6 @@ export const seasonValues = {
     unit: 'months',
     from: 18,
     to: 48,
-    why: 'A fat young female may have the mass and not the years.',
-    source: 'readySize',
   },
   maleFromG: {
     name: 'A male breeds from',
@@ -26,8 +22,6 @@ export const seasonValues = {
     unit: 'g',
     from: 350,
     to: 800,
-    why: 'A lighter male is still growing; many prefer 700–800 g.',
-    source: 'readySize',
   },
   maleFromMonths: {
     name: 'A male breeds from the age of',
@@ -35,8 +29,6 @@ export const seasonValues = {
     unit: 'months',
     from: 6,
     to: 18,
-    why: 'Males mature at 10–18 months.',
-    source: 'readySize',
   },
   maleLossWatchShare: {
     name: 'Watch a male that lost',
@@ -44,8 +36,6 @@ export const seasonValues = {
     unit: 'share of body mass',
     from: 0.05,
     to: 0.15,
-    why: 'Lost since the season began: weigh him weekly.',
-    source: 'maleLoss',
   },
   maleLossStopShare: {
     name: 'Rest a male that lost',
@@ -53,8 +43,6 @@ export const seasonValues = {
     unit: 'share of body mass',
     from: 0.1,
     to: 0.2,
-    why: 'Lost since the season began: he rests, and is fed.',
-    source: 'maleLoss',
   },
   maleRestDays: {
     name: 'A male rests between visits',
@@ -62,8 +50,6 @@ export const seasonValues = {
     unit: 'days',
     from: 2,
     to: 7,
-    why: 'Between two visits of a male: to drink, rest and eat.',
-    source: 'maleStay',
   },
   recoveredShare: {
     name: 'Recovered at',
@@ -71,8 +57,6 @@ export const seasonValues = {
     unit: 'share of body mass',
     from: 0.9,
     to: 1,
-    why: 'Of her mass before the last season: from here she has recovered.',
-    source: 'recovery',
   },
   recoveringDays: {
     name: 'Recovering after eggs for',
@@ -80,8 +64,6 @@ export const seasonValues = {
     unit: 'days',
     from: 90,
     to: 270,
-    why: 'Without weights, she counts as recovering for this long after laying.',
-    source: 'recovery',
   },
   firstScanMonth: {
     name: 'First scan of the season in',
@@ -89,8 +71,6 @@ export const seasonValues = {
     unit: 'month',
     from: 8,
     to: 12,
-    why: 'The first scan of the season is due from the 25th of this month, to March.',
-    source: 'scanCadence',
   },
   scanSmallDays: {
     name: 'Scan small follicles every',
@@ -98,8 +78,6 @@ export const seasonValues = {
     unit: 'days',
     from: 14,
     to: 42,
-    why: 'Between scans while the largest follicle is small.',
-    source: 'scanCadence',
   },
   scanGrowingDays: {
     name: 'Scan growing follicles every',
@@ -107,8 +85,6 @@ export const seasonValues = {
     unit: 'days',
     from: 14,
     to: 30,
-    why: 'Between scans once follicles are growing.',
-    source: 'scanCadence',
   },
   scanLargeDays: {
     name: 'Scan large follicles every',
@@ -116,8 +92,6 @@ export const seasonValues = {
     unit: 'days',
     from: 7,
     to: 21,
-    why: 'Between scans once the largest follicle is large.',
-    source: 'scanCadence',
   },
   pairFromMm: {
     name: 'Pair from a follicle of',
@@ -125,8 +99,6 @@ export const seasonValues = {
     unit: 'mm',
     from: 8,
     to: 15,
-    why: 'Largest follicle from which a male goes in.',
-    source: 'pairFrom',
   },
   largeFromMm: {
     name: 'A follicle is large from',
@@ -134,8 +106,6 @@ export const seasonValues = {
     unit: 'mm',
     from: 18,
     to: 25,
-    why: 'From this size a follicle is called large.',
-    source: 'largeFollicle',
   },
   preLayFromMm: {
     name: 'A shed may be pre-lay from a follicle of',
@@ -143,8 +113,6 @@ export const seasonValues = {
     unit: 'mm',
     from: 28,
     to: 40,
-    why: 'After a scan this large, a shed may be the pre-lay shed, and a refusal a good sign.',
-    source: 'preLayShed',
   },
   dailyLooksFromMm: {
     name: 'Look every day from a follicle of',
@@ -152,8 +120,6 @@ export const seasonValues = {
     unit: 'mm',
     from: 30,
     to: 40,
-    why: 'From here ovulation may come any day, and lasts about one.',
-    source: 'ovulationLook',
   },
   pairStopMm: {
     name: 'No more pairing from a follicle of',
@@ -161,8 +127,6 @@ export const seasonValues = {
     unit: 'mm',
     from: 40,
     to: 50,
-    why: 'From here she is about to ovulate or has: no more males.',
-    source: 'pairFrom',
   },
   pairAgainDays: {
     name: 'Pair her again after',
@@ -170,8 +134,6 @@ export const seasonValues = {
     unit: 'days',
     from: 7,
     to: 30,
-    why: 'From one visit to the next while she builds.',
-    source: 'pairAgain',
   },
   mealToPairingDays: {
     name: 'From a meal to pairing',
@@ -179,8 +141,6 @@ export const seasonValues = {
     unit: 'days',
     from: 2,
     to: 5,
-    why: 'Between a meal and a visit, for both: mating may bring the meal up.',
-    source: 'pairing',
   },
   signsFreshDays: {
     name: 'A sign counts for',
@@ -188,7 +148,5 @@ export const seasonValues = {
     unit: 'days',
     from: 30,
     to: 90,
-    why: 'How long a sign of building says something about tonight.',
-    source: 'seasonSigns',
   },
 } as const satisfies Record<string, ProtocolValue>;

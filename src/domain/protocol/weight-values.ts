@@ -8,8 +8,6 @@ export const weightValues = {
     unit: 'days',
     from: 7,
     to: 14,
-    why: 'A weight so soon after a meal may have the meal in it, and is not compared with an empty one.',
-    source: 'gutContents',
   },
   weightTrendDays: {
     name: 'A trend reaches back',
@@ -17,8 +15,6 @@ export const weightValues = {
     unit: 'days',
     from: 60,
     to: 200,
-    why: 'Older weights say how it grew then, not how it grows now.',
-    source: 'weightModel',
   },
   weightTrendSpanDays: {
     name: 'A trend spans at least',
@@ -26,8 +22,6 @@ export const weightValues = {
     unit: 'days',
     from: 14,
     to: 28,
-    why: 'Within less than this, water and urates move a weight more than growth does.',
-    source: 'weightModel',
   },
   weightNoiseShare: {
     name: 'A weight is off by',
@@ -35,8 +29,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.01,
     to: 0.04,
-    why: 'One SD of an empty weight: scale, water and urates.',
-    source: 'weightModel',
   },
   weightPeakDays: {
     name: 'A loss is counted from the highest weight of',
@@ -44,8 +36,6 @@ export const weightValues = {
     unit: 'days',
     from: 180,
     to: 500,
-    why: 'So far back, and not beyond the last laying.',
-    source: 'weightModel',
   },
   shedLossShare: {
     name: 'A shed costs up to',
@@ -53,8 +43,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.01,
     to: 0.05,
-    why: 'Skin, and what was held back in blue: a drop across a shed is partly this.',
-    source: 'weightModel',
   },
   fastLossLowShare: {
     name: 'A fast costs at least, in 30 days',
@@ -62,8 +50,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.01,
     to: 0.03,
-    why: '0.05 % a day: what a snake that spends little loses without food.',
-    source: 'fasting',
   },
   fastLossHighShare: {
     name: 'A fast costs at most, in 30 days',
@@ -71,8 +57,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.03,
     to: 0.06,
-    why: '0.17 % a day. A faster loss is more than a fast.',
-    source: 'fasting',
   },
   paceLossShare: {
     name: 'Watch one that lost, faster than a fast,',
@@ -80,8 +64,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.03,
     to: 0.1,
-    why: 'From its highest weight. Smaller drops come and go with water and urates.',
-    source: 'lossLimits',
   },
   lossActShare: {
     name: 'Ask a vet about one that lost',
@@ -89,8 +71,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.1,
     to: 0.2,
-    why: 'From its highest weight, however slowly it went.',
-    source: 'lossLimits',
   },
   hatchlingLossWatchShare: {
     name: 'Watch a hatchling that lost',
@@ -98,8 +78,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.05,
     to: 0.1,
-    why: 'Hatchlings lose twice as fast as adults and have less to lose.',
-    source: 'nonFeeders',
   },
   hatchlingLossActShare: {
     name: 'Ask a vet about a hatchling that lost',
@@ -107,8 +85,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.1,
     to: 0.15,
-    why: 'From here a hatchling that does not eat is a vet’s matter.',
-    source: 'nonFeeders',
   },
   weighAgainShare: {
     name: 'Weigh again before believing a drop of',
@@ -116,8 +92,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.2,
     to: 0.35,
-    why: 'So much in so short a time is more often a slip than a loss.',
-    source: 'weightSlips',
   },
   weighAgainDays: {
     name: 'Weigh again where it dropped within',
@@ -125,8 +99,6 @@ export const weightValues = {
     unit: 'days',
     from: 14,
     to: 45,
-    why: 'Beyond this, so large a drop can be true.',
-    source: 'weightSlips',
   },
   fastGainShare: {
     name: 'Growing too fast from, in 30 days',
@@ -134,8 +106,6 @@ export const weightValues = {
     unit: 'share of body mass',
     from: 0.08,
     to: 0.2,
-    why: 'Heavy feeding makes fat animals, not early breeders.',
-    source: 'powerFeeding',
   },
   growthWithinDays: {
     name: 'A target weight is looked for within',
@@ -143,8 +113,6 @@ export const weightValues = {
     unit: 'days',
     from: 365,
     to: 1_500,
-    why: 'Nothing is said of a weight that lies farther off.',
-    source: 'growthModel',
   },
   growthReachChance: {
     name: 'Chance needed to say when it gets there',
@@ -152,8 +120,6 @@ export const weightValues = {
     unit: 'share',
     from: 0.3,
     to: 0.9,
-    why: 'Where it is less likely to get there at all, only that is said.',
-    source: 'growthModel',
   },
   growthStaleDays: {
     name: 'Too old to forecast growth from',
@@ -161,7 +127,5 @@ export const weightValues = {
     unit: 'days',
     from: 45,
     to: 150,
-    why: 'After so long without a weight, weigh first.',
-    source: 'growthModel',
   },
 } as const satisfies Record<string, ProtocolValue>;

@@ -18,45 +18,19 @@ function linkValues<Name extends string>(
   words: string,
   { early, likely, late, never: [before, after] }: Days,
 ): LinkValues<Name> {
-  const days = (
-    part: string,
-    value: number,
-    from: number,
-    to: number,
-    why: string,
-  ): ProtocolValue => ({
+  const days = (part: string, value: number, from: number, to: number): ProtocolValue => ({
     name: `${words}, ${part}`,
     value,
     unit: 'days',
     from,
     to,
-    why: `${words}: ${why}.`,
-    source: 'seasonLinks',
   });
   return {
-    [`${name}EarlyDays`]: days(
-      'early',
-      early,
-      before,
-      likely,
-      'one in ten takes no longer than this',
-    ),
-    [`${name}LikelyDays`]: days('likely', likely, early, late, 'the most usual length'),
-    [`${name}LateDays`]: days('late', late, likely, after, 'one in ten takes at least this long'),
-    [`${name}NeverBeforeDays`]: days(
-      'never before',
-      before,
-      0,
-      early,
-      'shorter than this, a date must be wrong',
-    ),
-    [`${name}NeverAfterDays`]: days(
-      'never after',
-      after,
-      late,
-      2 * after,
-      'longer than this, a date must be wrong',
-    ),
+    [`${name}EarlyDays`]: days('early', early, before, likely),
+    [`${name}LikelyDays`]: days('likely', likely, early, late),
+    [`${name}LateDays`]: days('late', late, likely, after),
+    [`${name}NeverBeforeDays`]: days('never before', before, 0, early),
+    [`${name}NeverAfterDays`]: days('never after', after, late, 2 * after),
     // A computed key is only a string to the compiler.
   } as LinkValues<Name>;
 }
@@ -124,8 +98,6 @@ export const windowValues = {
     unit: 'share',
     from: 0.2,
     to: 0.8,
-    why: 'How much of the usual spread is one room differing from another, not one cycle from the next.',
-    source: 'windowLearning',
   },
   windowFemaleShare: {
     name: 'Spread from female to female',
@@ -133,8 +105,6 @@ export const windowValues = {
     unit: 'share',
     from: 0,
     to: 0.8,
-    why: 'How much of the spread within a room is one female differing from another.',
-    source: 'windowLearning',
   },
   windowSpreadCycles: {
     name: 'Weight of the usual spread',
@@ -142,7 +112,5 @@ export const windowValues = {
     unit: 'cycles',
     from: 2,
     to: 30,
-    why: 'The usual spread counts as much as this many of your own cycles.',
-    source: 'windowLearning',
   },
 } as const satisfies Record<string, ProtocolValue>;

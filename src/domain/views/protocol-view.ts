@@ -5,6 +5,7 @@ import type { ProtocolValue } from '../protocol/protocol-value.ts';
 import { choiceOf } from '../protocol/school-choice.ts';
 import { schools, type School } from '../protocol/schools.ts';
 import { valueGroups } from '../protocol/value-groups.ts';
+import { valueReasons } from '../protocol/value-reasons.ts';
 import { limitsOf } from '../protocol/value-limits.ts';
 import { isShare, showRange, showValue, unitWords } from '../protocol/value-words.ts';
 import type { ProtocolKey } from '../protocol/values.ts';
@@ -109,7 +110,8 @@ const chosenSchool = (house: House | undefined): School | undefined =>
 
 function valueRow(key: ProtocolKey, picture: Picture): ValueRow {
   const about = aboutValue(key);
-  const { name, why, unit, value: usual, from, to } = about;
+  const { name, unit, value: usual, from, to } = about;
+  const { why, source } = valueReasons[key];
   const value = picture.facts.protocol[key];
   const house = picture.house();
   const own = house?.own[key];
@@ -119,7 +121,7 @@ function valueRow(key: ProtocolKey, picture: Picture): ValueRow {
     key,
     name,
     why,
-    source: sources[about.source].cite,
+    source: sources[source].cite,
     unit,
     value,
     usual,

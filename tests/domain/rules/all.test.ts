@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { rules } from '../../../src/domain/rules/all.ts';
-import { protocolValues } from '../../../src/domain/protocol/values.ts';
+import { valueReasons } from '../../../src/domain/protocol/value-reasons.ts';
+import { protocolValues, type ProtocolKey } from '../../../src/domain/protocol/values.ts';
 import { sources } from '../../../src/domain/sources.ts';
 
 const here = new URL('.', import.meta.url);
@@ -24,11 +25,13 @@ test('every rule file is listed, for one that is not does not run', () => {
   expect(files.length).toBe(rules.length);
 });
 
-test.each(Object.entries(protocolValues))(
+test.each(Object.keys(protocolValues) as ProtocolKey[])(
   'protocol value %s lies in the range in use, and says why and whence',
-  (_key, { value, from, to, why, source }) => {
+  (key) => {
+    const { value, from, to } = protocolValues[key];
     expect(value).toBeGreaterThanOrEqual(from);
     expect(value).toBeLessThanOrEqual(to);
+    const { why, source } = valueReasons[key];
     expect(why).toMatch(/\.$/);
     expect(sources).toHaveProperty(source);
   },

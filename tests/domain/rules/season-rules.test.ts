@@ -165,9 +165,9 @@ describe('before the eggs', () => {
     { day: '2027-04-06', events: noShed, state: 'due' },
     { day: '2027-04-16', events: noShed, state: 'overdue' },
   ])('[S8] on $day laying is late: $state', ({ day, events, state }) => {
-    const { act, alarm, state: asked } = askedOn(day, 'S8', events) ?? {};
-    const late = { act: 'call', alarm: true, asked: state };
-    expect({ act, alarm, asked }).toEqual(state ? late : {});
+    const { act, alarm, state: is } = askedOn(day, 'S8', events) ?? {};
+    const late = { act: 'call', alarm: true, is: state };
+    expect({ act, alarm, is }).toEqual(state ? late : {});
   });
 
   test('[S8] it says to check the shed first, is quiet for three days, and ends with the eggs', () => {

@@ -42,7 +42,10 @@ for (const light of ['dark', 'light', 'red'] as const) {
           );
           expect(overflow, `${screen.name} is wider than the phone`).toBeLessThanOrEqual(0);
           if (size.width === 390) {
-            const { violations } = await new AxeBuilder({ page }).analyze();
+            // Only colours differ from one light to another.
+            const axe = new AxeBuilder({ page });
+            if (light !== 'dark') axe.withRules(['color-contrast']);
+            const { violations } = await axe.analyze();
             for (const { id, nodes } of violations) {
               found.push(`${screen.name}, ${id}: ${nodes[0]?.html ?? ''}`);
             }

@@ -65,7 +65,7 @@ test('a tap leads to her page, where the same windows stand in words with their 
   await expect(coming.getByText(new RegExp(next.trim(), 'i'))).toBeVisible();
   await expect(coming.getByText(/^From ovulation/).first()).toBeVisible();
   await page.getByText(/^Since .* Why$/).click();
-  await expect(page.getByText(/^Ovulation seen/)).toBeVisible();
+  await expect(page.getByText(/^Ovulation (seen|worked out)/)).toBeVisible();
   await expect(page.getByRole('img', { name: /^\d+ scans/ })).toBeVisible();
   await page.getByText('The same as a table').first().click();
   await expect(page.getByRole('columnheader', { name: 'Largest follicle' })).toBeVisible();

@@ -33,7 +33,7 @@ const holdDeskBack = (page: Page): Promise<unknown> =>
 const letDeskSpeak = (page: Page): Promise<void> => page.evaluate(() => window.letDeskSpeak?.());
 
 const stops = (page: Page) => page.locator('.stop-link');
-const asLastSeen = (page: Page) => page.getByText(/as last seen/);
+const asLastSeen = (page: Page) => page.getByText(/as last worked out/);
 
 /** Marrow's line, while it asks for a meal. Her season may ask for more. */
 const marrowToFeed = (page: Page) =>
@@ -152,4 +152,23 @@ test.describe('when the night has turned', () => {
       await expect(stops(again)).toHaveCount(3);
     });
   }
+});
+
+test('the first start of the next evening has its list too, worked out ahead', async ({
+  page,
+  context,
+}) => {
+  served = await serve();
+  await beginWithThree(page, served.url);
+  await walkToSnake(page, 'Marrow');
+  await page.getByRole('button', { name: /^Ate/ }).click();
+  await written(page, 'Marrow ate').waitFor();
+  await expect.poll(() => lastSeen(page), { timeout: 20_000 }).toContain('"tomorrow"');
+
+  const inADay = new Date(Date.now() + 86_400_000).toISOString();
+  const next = await openHeldBack(context, served.url, inADay);
+  await expect(asLastSeen(next)).toBeVisible();
+  const ahead = await stops(next).allInnerTexts();
+  await expect(marrowToFeed(next)).toHaveCount(0);
+  expect(ahead).toHaveLength(2);
 });

@@ -58,7 +58,7 @@ const watchForList = (page: Page): Promise<unknown> =>
     let isReading = false;
     const look = () => {
       if (!document.querySelector('.stop')) return;
-      const isLastSeen = document.querySelector('.page-head')?.textContent?.includes('last seen');
+      const isLastSeen = document.querySelector('.page-head')?.textContent?.includes('last worked out');
       if (!isReading) {
         isReading = true;
         const shown = lines();

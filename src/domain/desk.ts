@@ -16,15 +16,22 @@ import type { CaptureView, Found } from './views/capture-view.ts';
 import type { ChooseAsk, ChooseView } from './views/choose-view.ts';
 import type { EveningView } from './views/evening-view.ts';
 import type { Hit } from './views/find-view.ts';
+import type { GeneListView } from './views/gene-list-view.ts';
+import type { GeneAsk, GeneWhyView } from './views/gene-why-view.ts';
+import type { GenesView } from './views/genes-view.ts';
 import type { LabelsView } from './views/labels-view.ts';
 import type { LanesView } from './views/lanes-view.ts';
 import type { LineageView } from './views/lineage-view.ts';
+import type { PairAsk, PairView } from './views/pair-view.ts';
+import type { MateWarning } from './views/pair-warnings-view.ts';
 import type { ProtocolPreview } from './views/protocol-preview.ts';
 import type { ProtocolView } from './views/protocol-view.ts';
+import type { Reading } from './views/reading-view.ts';
 import type { RoomAsk, RoomView } from './views/room-view.ts';
 import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
 import type { SeasonView } from './views/season-view.ts';
 import type { TonightView } from './views/tonight-view.ts';
+import type { YoungView } from './views/young-view.ts';
 
 // The desk is where records are kept and tonight is worked out, away from the page. The page asks
 // it for views and gives it commands; both sides and the tests share these words.
@@ -60,6 +67,7 @@ export interface DeskStatus {
 export interface Views {
   readonly status: { readonly ask: null; readonly view: DeskStatus };
   readonly tonight: { readonly ask: null; readonly view: TonightView };
+  readonly tomorrow: { readonly ask: null; readonly view: TonightView };
   readonly code: { readonly ask: LabelCode; readonly view: Found };
   readonly tub: { readonly ask: TubId; readonly view: CaptureView };
   readonly snake: { readonly ask: AnimalId; readonly view: CaptureView | undefined };
@@ -71,6 +79,17 @@ export interface Views {
   readonly lanes: { readonly ask: null; readonly view: LanesView };
   readonly lineage: { readonly ask: AnimalId; readonly view: LineageView | undefined };
   readonly choose: { readonly ask: ChooseAsk; readonly view: ChooseView };
+  readonly genes: { readonly ask: AnimalId; readonly view: GenesView | undefined };
+  /** Why a chance to carry is what it is, and what would settle it. */
+  readonly geneWhy: { readonly ask: GeneAsk; readonly view: GeneWhyView | undefined };
+  readonly geneList: { readonly ask: null; readonly view: GeneListView };
+  readonly pair: { readonly ask: PairAsk; readonly view: PairView };
+  /** What weighs against pairing an animal with each mate there is. */
+  readonly pairWarnings: { readonly ask: AnimalId; readonly view: readonly MateWarning[] };
+  /** What is made of words about genes that are still being typed. */
+  readonly reading: { readonly ask: string; readonly view: Reading };
+  /** A female's clutches, to count their young. */
+  readonly young: { readonly ask: AnimalId; readonly view: YoungView | undefined };
   readonly find: { readonly ask: string; readonly view: readonly Hit[] };
   readonly room: { readonly ask: RoomAsk; readonly view: RoomView | undefined };
   readonly labels: { readonly ask: null; readonly view: LabelsView };

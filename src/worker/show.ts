@@ -5,14 +5,22 @@ import { calendarEntries } from '../domain/views/calendar-view.ts';
 import { chooseView } from '../domain/views/choose-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
 import { findView } from '../domain/views/find-view.ts';
+import { geneListView } from '../domain/views/gene-list-view.ts';
+import { genesView } from '../domain/views/genes-view.ts';
+import { geneWhyView } from '../domain/views/gene-why-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
 import { lanesView } from '../domain/views/lanes-view.ts';
 import { lineageView } from '../domain/views/lineage-view.ts';
+import { pairView } from '../domain/views/pair-view.ts';
+import { pairWarningsView } from '../domain/views/pair-warnings-view.ts';
 import { protocolPreview } from '../domain/views/protocol-preview.ts';
 import { protocolView } from '../domain/views/protocol-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
+import { readingView } from '../domain/views/reading-view.ts';
 import { roomView } from '../domain/views/room-view.ts';
 import { seasonView } from '../domain/views/season-view.ts';
+import { tomorrowView } from '../domain/views/tomorrow-view.ts';
+import { youngView } from '../domain/views/young-view.ts';
 import { firstShowers } from './first-views.ts';
 
 type Shower<Kind extends keyof Views> = (
@@ -24,6 +32,7 @@ type Shower<Kind extends keyof Views> = (
 /** One pure function for each view; a view without one is a type error. */
 const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   ...firstShowers,
+  tomorrow: (_ask, picture) => tomorrowView(picture),
   racks: (_ask, picture) => racksView(picture),
   rack: rackView,
   meals: rowMeals,
@@ -32,6 +41,13 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   lanes: (_ask, picture) => lanesView(picture),
   lineage: lineageView,
   choose: chooseView,
+  genes: genesView,
+  geneWhy: geneWhyView,
+  geneList: (_ask, picture) => geneListView(picture),
+  pair: pairView,
+  pairWarnings: pairWarningsView,
+  reading: readingView,
+  young: youngView,
   find: findView,
   room: roomView,
   labels: (_ask, picture) => labelsView(picture),

@@ -67,6 +67,18 @@ describe('what was last seen of tonight', () => {
     expect(readLastSeen(text, { ...now, clock }) !== undefined).toBe(isShown);
   });
 
+  test('of the evening after is the list that was worked out ahead for it, and of no other', () => {
+    const tomorrow = { ...tonight, night: dayAfter as typeof tonight.night, animals: 7 };
+    const text = writeLastSeen({ ...seen, tomorrow });
+    expect(readLastSeen(text, now)?.tonight.animals).toBe(tonight.animals);
+    const eveningAfter = at(`${dayAfter}T21:00:00+01:00`);
+    const back = readLastSeen(text, { ...now, clock: eveningAfter });
+    expect(back?.tonight.night).toBe(dayAfter);
+    expect(back?.tonight.animals).toBe(7);
+    const twoLater = { ms: eveningAfter.ms + 86_400_000, offsetMin: 60 };
+    expect(readLastSeen(text, { ...now, clock: twoLater })).toBeUndefined();
+  });
+
   test('goes by the clock on the wall, wherever the phone has been carried', () => {
     const text = writeLastSeen(seen);
     const noonFurtherEast = at(`${dayAfter}T12:00:00+05:00`, 300);

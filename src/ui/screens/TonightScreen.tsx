@@ -48,7 +48,7 @@ export function TonightScreen() {
   return (
     <Page
       title="Tonight"
-      beside={`Night of ${nightWords(view.night)}${isLastSeen ? ', as last seen' : ''}`}
+      beside={`Night of ${nightWords(view.night)}${isLastSeen ? ', as last worked out' : ''}`}
     >
       <Summary view={view} />
       {view.rooms.map((alarm) => (

@@ -1,8 +1,9 @@
 import type { AnimalId } from '../core/ids.ts';
 import type { GenesBook } from '../genes-book/genes-book.ts';
-import { chancesFrom, normalised, shareWhere, type Chances } from '../genes/chances.ts';
-import { clutchOdds, type BothParents, type Parent } from '../genes/clutch-odds.ts';
-import { nearestFraction, ONE, over, type Fraction } from '../genes/fraction.ts';
+import { knownParent, tiesBetween } from '../genes-book/known-parent.ts';
+import { shareWhere } from '../genes/chances.ts';
+import { clutchOdds, type Parent } from '../genes/clutch-odds.ts';
+import { ONE, over, type Fraction } from '../genes/fraction.ts';
 import { alleleIndex, genotypeOf } from '../genes/genotype.ts';
 import { inClutch, neededFor, type Needed } from '../genes/in-clutch.ts';
 import type { GeneSex } from '../genes/locus.ts';
@@ -39,8 +40,9 @@ const COUNTED: Counted = { of: 'hatchlings' };
  */
 export function exactPair({ goal, target, book, dam, sire, young, sure }: PairAsked): ExactPair {
   const { catalogue } = book;
-  const [her, his] = [parentOf(dam, 'female', book), parentOf(sire, 'male', book)];
-  const together = tiesOf(target, her, his, book, [dam, sire]);
+  const [her, his] = [knownParent(dam, 'female', book), knownParent(sire, 'male', book)];
+  const wanted = target.wants.map(({ locus }) => locus);
+  const together = tiesBetween(wanted, her, his, { dam, sire }, book);
   const odds = clutchOdds(her, [{ sire: his, weight: ONE }], catalogue, { together });
   const cases = targetCases(odds, target, COUNTED);
   const carrier = goal.kind === 'prove' ? certainCarrier(goal, her, his, dam) : undefined;
@@ -60,47 +62,6 @@ export function exactPair({ goal, target, book, dam, sire, young, sure }: PairAs
     clutches: needed.reachable ? Math.ceil(needed.n / young) : undefined,
     cautions: pairCautions(her, his, catalogue),
   };
-}
-
-/** What the records say of it; loci at which it is surely wild type are left out. */
-function parentOf(animal: AnimalId, sex: GeneSex, book: GenesBook): Parent {
-  const parent = new Map<string, Chances>();
-  for (const locus of book.loci) {
-    const chances = book.chances(animal, locus)?.[sex];
-    const total = chances?.reduce((all, chance) => all + chance, 0) ?? 0;
-    if (chances && total > 0 && (chances[0] ?? 0) < total) {
-      parent.set(locus, chancesFrom(chances.map((chance) => Math.min(1, chance / total))));
-    }
-  }
-  return parent;
-}
-
-/** Both parents at once, at the wanted loci where neither is sure. */
-function tiesOf(
-  { wants }: Target,
-  her: Parent,
-  his: Parent,
-  book: GenesBook,
-  [dam, sire]: readonly [AnimalId, AnimalId],
-): ReadonlyMap<string, readonly BothParents[]> {
-  const ties = new Map<string, readonly BothParents[]>();
-  for (const { locus } of wants) {
-    const areOpen = (her.get(locus)?.size ?? 0) > 1 && (his.get(locus)?.size ?? 0) > 1;
-    if (!areOpen || ties.has(locus)) continue;
-    const both = book.together(dam, sire, locus);
-    if (both.kind !== 'together') continue;
-    const chances = normalised(
-      both.chances.map(({ chance }, n) => [n, nearestFraction(chance)] as const),
-    );
-    ties.set(
-      locus,
-      both.chances.flatMap(({ a, b }, n) => {
-        const chance = chances.get(n);
-        return chance ? [{ chance, dam: a.genotype, sire: b.genotype }] : [];
-      }),
-    );
-  }
-  return ties;
 }
 
 /** The tested one as it would be if it carried the allele; undefined where it cannot. */

@@ -1,7 +1,7 @@
 import { locusOf, type Catalogue } from './catalogue.ts';
 import type { Caution, Weight } from './caution.ts';
 import { certainly, shareWhere } from './chances.ts';
-import { clutchOdds, type Parent } from './clutch-odds.ts';
+import { clutchOdds, type ClutchOdds, type Parent } from './clutch-odds.ts';
 import { compare, ONE, times, type Fraction } from './fraction.ts';
 import { WILD } from './genotype.ts';
 import { meets, type Want } from './target.ts';
@@ -29,7 +29,12 @@ export function pairCautions(
   sire: Parent,
   catalogue: Catalogue,
 ): readonly PairCaution[] {
-  const odds = clutchOdds(dam, [{ sire, weight: ONE }], catalogue);
+  return clutchCautions(dam, clutchOdds(dam, [{ sire, weight: ONE }], catalogue));
+}
+
+/** The same of a clutch as it is reckoned: with several possible sires, or none. */
+export function clutchCautions(dam: Parent, odds: ClutchOdds): readonly PairCaution[] {
+  const { catalogue } = odds;
   return catalogue.cautions
     .map((caution): PairCaution => {
       const chance =

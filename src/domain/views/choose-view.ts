@@ -3,12 +3,14 @@ import { carryingChance, openHets } from '../choosing/open-hets.ts';
 import { isGrave, rankPairs, type RankedPair } from '../choosing/rank-pairs.ts';
 import type { AnimalId } from '../core/ids.ts';
 import { genesBook } from '../genes-book/genes-book.ts';
-import { compare, toNumber, type Fraction } from '../genes/fraction.ts';
+import type { Fraction } from '../genes/fraction.ts';
 import { alleleAt } from '../genes/look.ts';
 import { alleleIndex } from '../genes/genotype.ts';
-import { deference, type PairCaution } from '../genes/pair-cautions.ts';
+import { deference } from '../genes/pair-cautions.ts';
 import { closeKin } from '../lineage/close-kin.ts';
 import type { Picture } from '../picture/picture.ts';
+import { cautionLine, kinCaution, reasonFor, type CautionLine } from './caution-words.ts';
+import { oddsWords, percent } from './chance-words.ts';
 import { kinWords, type KinWords } from './kin-words.ts';
 import { namedKin, type NamedKin } from './lineage-view.ts';
 
@@ -18,16 +20,6 @@ export interface ChooseAsk {
   /** Hatched young in a clutch. */
   readonly young: number;
   readonly readyOnly: boolean;
-}
-
-/** Something to know before these two are put together. */
-export interface CautionLine {
-  readonly id: string;
-  readonly weight: string;
-  readonly says: string;
-  /** "1/4 (25 %) of the young" */
-  readonly chance: string;
-  readonly evidence: readonly string[];
 }
 
 export interface PairLine {
@@ -106,20 +98,6 @@ function goalWords(goal: Goal, picture: Picture): readonly string[] {
   return [`Prove that ${name} carries ${trait}. By the records: ${percent(chance)}.`];
 }
 
-/** Never "100 %" or "0 %" of what is not certain. */
-export function percent(chance: number): string {
-  if (chance > 0 && chance < 0.005) return 'under 1 %';
-  if (chance < 1 && chance > 0.995) return 'over 99 %';
-  return `${Math.round(chance * 100)} %`;
-}
-
-/** @example oddsWords({ n: 1n, d: 4n }) //=> '1/4 (25 %)' */
-export function oddsWords(chance: Fraction): string {
-  if (compare(chance, { n: 1n, d: 1n }) === 0) return 'all';
-  const shown = percent(toNumber(chance));
-  return chance.d <= 128n ? `${chance.n}/${chance.d} (${shown})` : shown;
-}
-
 function pairLine(
   pair: RankedPair,
   goal: Goal,
@@ -165,43 +143,4 @@ function placed(id: AnimalId, picture: Picture): Placed {
   const animal = picture.animal(id);
   const position = animal && picture.position(picture.whereIs(animal));
   return { ...namedKin(id, picture), position, traits: animal?.traits };
-}
-
-const cautionLine = ({ caution, chance }: PairCaution): CautionLine => ({
-  id: caution.id,
-  weight: caution.weight,
-  says: caution.message,
-  chance: `${oddsWords(chance)} ${caution.concerns === 'dam' ? 'that it concerns her' : 'of the young'}`,
-  evidence: [
-    `Known from: ${caution.evidence.grade}.`,
-    ...caution.evidence.sources.map(({ cite }) => cite),
-  ],
-});
-
-/** Young that would be closely bred ask for a reason as any caution does. */
-const kinCaution = ({ figure, closeness }: KinWords): readonly CautionLine[] =>
-  closeness === undefined
-    ? []
-    : [
-        {
-          id: 'close-kin',
-          weight: closeness === 'very close' ? 'serious' : 'worth knowing',
-          says: `These two are ${closeness} kin: ${figure}.`,
-          chance: 'all of the young',
-          evidence: [closeKin.source.cite],
-        },
-      ];
-
-/** The reason given last for putting these two together; undefined where there is none. */
-function reasonFor({ female, male }: RankedPair, { ledger }: Picture): string | undefined {
-  const given = ledger
-    .history(female)
-    .findLast(
-      (event) =>
-        event.type === 'pairing-reasoned' &&
-        event.male === male &&
-        event.female === female &&
-        ledger.stands(event.id),
-    );
-  return given?.type === 'pairing-reasoned' ? given.reason : undefined;
 }

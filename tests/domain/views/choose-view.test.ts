@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
-import { chooseView, oddsWords, percent } from '../../../src/domain/views/choose-view.ts';
+import { oddsWords, percent } from '../../../src/domain/views/chance-words.ts';
+import { chooseView } from '../../../src/domain/views/choose-view.ts';
 import { aPicture, anEvent, nightsAgo } from '../../make.ts';
 import { animalId } from '../../make-ids.ts';
 import { grown } from '../choosing/make-collection.ts';

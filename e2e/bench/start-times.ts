@@ -58,7 +58,9 @@ const watchForList = (page: Page): Promise<unknown> =>
     let isReading = false;
     const look = () => {
       if (!document.querySelector('.stop')) return;
-      const isLastSeen = document.querySelector('.page-head')?.textContent?.includes('last worked out');
+      const isLastSeen = document
+        .querySelector('.page-head')
+        ?.textContent?.includes('last worked out');
       if (!isReading) {
         isReading = true;
         const shown = lines();

@@ -20,6 +20,7 @@ const LabelsHost = lazy(async () => (await import('./screens/LabelsHost.tsx')).L
 const LineageScreen = lazy(async () => (await import('./lineage/LineageScreen.tsx')).LineageScreen);
 const MealsScreen = lazy(async () => (await import('./screens/MealsScreen.tsx')).MealsScreen);
 const NewRackScreen = lazy(async () => (await import('./screens/NewRackScreen.tsx')).NewRackScreen);
+const PairScreen = lazy(async () => (await import('./genes/PairScreen.tsx')).PairScreen);
 const ProtocolScreen = lazy(
   async () => (await import('./screens/ProtocolScreen.tsx')).ProtocolScreen,
 );
@@ -97,6 +98,8 @@ function Screen() {
       return <AnimalScreen id={second as AnimalId} />;
     case 'choose':
       return <ChooseScreen />;
+    case 'pair':
+      return <PairScreen route={parts.value.slice(1)} />;
     case 'lineage':
       return <LineageScreen id={second as AnimalId} />;
     case 'racks':

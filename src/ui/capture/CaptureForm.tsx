@@ -14,6 +14,7 @@ import { PictureForm } from './PictureForm.tsx';
 import { ShedForm } from './ShedForm.tsx';
 import { WeighForm } from './WeighForm.tsx';
 import './forms.css';
+import { GeneTestAtTub, YoungAtTub } from './gene-forms.tsx';
 
 const forms = {
   weigh: WeighForm,
@@ -24,6 +25,8 @@ const forms = {
   ovulation: OvulationForm,
   eggs: EggsForm,
   picture: PictureForm,
+  'gene-test': GeneTestAtTub,
+  young: YoungAtTub,
   more: MoreForm,
   move: MoveForm,
 } as const;

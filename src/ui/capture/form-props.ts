@@ -11,6 +11,8 @@ export type FormName =
   | 'ovulation'
   | 'eggs'
   | 'picture'
+  | 'gene-test'
+  | 'young'
   | 'more'
   | 'move';
 

@@ -90,6 +90,7 @@ export function rareRecords(view: CaptureView, occupant: Occupant): readonly Rar
       ),
     },
     { title: 'Picture', icon: 'camera', form: 'picture' },
+    { title: 'DNA result', icon: 'find', form: 'gene-test' },
     {
       title: 'Note',
       icon: 'more',
@@ -156,6 +157,7 @@ function femaleRecords({ id: animal, season }: Occupant): readonly RareRecord[] 
     },
     { title: 'Ovulation', icon: 'look', form: 'ovulation' },
     { title: 'Eggs', icon: 'eggs', form: 'eggs' },
+    { title: 'Young, counted', icon: 'eggs', form: 'young' },
     {
       title: 'Looked, nothing yet',
       icon: 'look',

@@ -1,4 +1,5 @@
 import type { PairLine, Placed } from '../../domain/views/choose-view.ts';
+import { Icon } from '../components/Icon.tsx';
 import { SexMark } from '../components/SexMark.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { KinLine } from '../lineage/KinLine.tsx';
@@ -30,6 +31,9 @@ export const PairCard = ({
     ))}
     <KinLine kin={pair.kin} limits={limits} />
     <PairCautions pair={pair} />
+    <a class="row-link" href={`#/pair/${pair.female.id}/${pair.male.id}`}>
+      <Icon name="eggs" /> All that the young can be
+    </a>
     <Unfolds summary="The odds">
       {() => (
         <div class="because">

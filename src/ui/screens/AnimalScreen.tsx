@@ -7,6 +7,7 @@ import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
 import { dayWords } from '../night.ts';
+import { GenesSection } from '../genes/GenesSection.tsx';
 import { SeasonSection } from '../season/SeasonSection.tsx';
 import { History } from './History.tsx';
 import { Page } from './Page.tsx';
@@ -29,6 +30,7 @@ export function AnimalScreen({ id }: { readonly id: AnimalId }) {
         Write something down
       </SlabLink>
       <SeasonSection id={id} />
+      <GenesSection id={id} />
       <a class="row-link" href={`#/lineage/${id}`}>
         <Icon name="pair" /> Lineage: parents, siblings, young
       </a>
@@ -42,7 +44,6 @@ function Facts({ view }: { readonly view: AnimalView }) {
   const parents = [view.dam, ...view.sires].filter((parent) => parent !== undefined);
   const rows: readonly (readonly [string, string | undefined])[] = [
     ['Sex', view.sexedBy ? `${view.sex}, ${view.sexedBy}` : view.sex],
-    ['Genes as stated', view.traits],
     ['Hatched', view.hatchedDay && dayWords(view.hatchedDay)],
     ['Length', view.lengthCm === undefined ? undefined : `${view.lengthCm} cm`],
     ['Condition', view.condition === undefined ? undefined : `${view.condition} of 5`],

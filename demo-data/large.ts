@@ -1,6 +1,6 @@
 import type { Day } from '../src/domain/core/calendar.ts';
 import type { RackEvent } from '../src/domain/events/event.ts';
-import { simulate } from './simulate.ts';
+import { simulateSnakes } from './simulate.ts';
 
 // Without water bowls this simulator writes about 0.18 records for each animal and night. The bowls
 // make up the rest, as in a room where each of them is written down, once every week or so.
@@ -17,7 +17,7 @@ export function simulateLarge(
 ): RackEvent[] {
   const years = targetEvents / (animals * RECORDS_PER_ANIMAL_NIGHT) / DAYS_PER_YEAR;
   const nights = Math.round(years * DAYS_PER_YEAR);
-  return simulate({ seed, lastNight, offsetMin, animals, years }, (book, night) => {
+  return simulateSnakes({ seed, lastNight, offsetMin, animals, years }, (book, night) => {
     const wanted = Math.round((targetEvents * (night + 1)) / nights);
     return Math.max(0, wanted - book.events.length);
   }).slice(0, targetEvents);

@@ -17,19 +17,20 @@ export interface Logbook {
   readonly minter: Minter;
   /** Puts the clock forward to a time; a time already past is passed over. */
   wait(untilMs: number): void;
+  nowMs(): number;
   /** How long a record takes the keeper from here on. Unit: seconds, on average. */
   pace(seconds: number): void;
   write(draft: Draft, earlier?: Earlier): EventId;
 }
 
-const DEVICE = 'DEM01' as DeviceId;
+const PHONE = 'DEM01' as DeviceId;
 const KEEPER = 'NK';
 
-export function openLogbook(offsetMin: number, chance: Chance): Logbook {
+export function openLogbook(offsetMin: number, chance: Chance, device = PHONE): Logbook {
   const events: RackEvent[] = [];
   let nowMs = 0;
   let paceMs = 1000;
-  const minter = createMinter(DEVICE, () => nowMs);
+  const minter = createMinter(device, () => nowMs);
 
   function write(draft: Draft, earlier?: Earlier): EventId {
     nowMs += Math.round(chance.between(0.3, 1.7) * paceMs);
@@ -38,7 +39,7 @@ export function openLogbook(offsetMin: number, chance: Chance): Logbook {
     const at = earlier ? momentOf({ ms: earlier.atMs, offsetMin }) : loggedAt;
     const precision = earlier?.precision ?? 'minute';
     const v = newestVersion(draft.type) ?? 1;
-    const event = { id, at, precision, loggedAt, device: DEVICE, by: KEEPER, v, ...draft };
+    const event = { id, at, precision, loggedAt, device, by: KEEPER, v, ...draft };
     if (earlier?.notBeforeMs !== undefined) {
       event.notBefore = momentOf({ ms: earlier.notBeforeMs, offsetMin });
     }
@@ -53,6 +54,7 @@ export function openLogbook(offsetMin: number, chance: Chance): Logbook {
     wait(untilMs) {
       nowMs = Math.max(nowMs, untilMs);
     },
+    nowMs: () => nowMs,
     pace(seconds) {
       paceMs = seconds * 1000;
     },

@@ -3,6 +3,7 @@ import { tellAir } from './air.ts';
 import { growUp, welcome } from './arrivals.ts';
 import { castOf } from './cast.ts';
 import { tellEpisode } from './episodes.ts';
+import { tellHatchery } from './hatchery.ts';
 import { openLogbook, type Logbook } from './logbook.ts';
 import { nightsUpTo } from './nights.ts';
 import { openNursery } from './nursery.ts';
@@ -31,7 +32,17 @@ const paceFor = (animals: number): number => Math.min(160, 20_000 / animals);
  * The events of an invented collection, sorted by time of logging, as if the keeper is about to
  * start the round of the last night.
  */
-export function simulate(scenario: Scenario, waterHabit: WaterHabit = nowAndThen): RackEvent[] {
+export function simulate(scenario: Scenario): RackEvent[] {
+  const { lastNight, years, offsetMin } = scenario;
+  const nights = nightsUpTo(lastNight, Math.round(years * DAYS_PER_YEAR), offsetMin);
+  const events = simulateSnakes(scenario, nowAndThen);
+  return [...events, ...tellHatchery(events, nights, scenario)].toSorted((a, b) =>
+    a.id < b.id ? -1 : 1,
+  );
+}
+
+/** The same without what is written beside the incubators. */
+export function simulateSnakes(scenario: Scenario, waterHabit: WaterHabit): RackEvent[] {
   const { seed, lastNight, offsetMin, animals, years } = scenario;
   const total = Math.round(years * DAYS_PER_YEAR);
   const chance = chanceFrom(seed);

@@ -3,10 +3,21 @@ import type * as z from 'zod/mini';
 import { momentOf } from '../src/domain/core/calendar.ts';
 import { RackEvent, type EventType } from '../src/domain/events/event.ts';
 import * as fields from '../src/domain/events/fields.ts';
+import { EggMark } from '../src/domain/events/clutch.ts';
 import { GeneId } from '../src/domain/events/genes.ts';
 import { OwnValue, ValueKey } from '../src/domain/events/household.ts';
 import { protocolValues } from '../src/domain/protocol/values.ts';
-import { animalId, clutchId, code, eventId, photoId, rackId, roomId, tubId } from './make-ids.ts';
+import {
+  animalId,
+  clutchId,
+  code,
+  eventId,
+  incubatorId,
+  photoId,
+  rackId,
+  roomId,
+  tubId,
+} from './make-ids.ts';
 
 // Every kind of record there is, made from the schema itself: a kind added to it is in these tests
 // at once. Ids come from small pools, so that records are about each other.
@@ -37,6 +48,7 @@ const pools = new Map<unknown, fc.Arbitrary<unknown>>([
   [fields.RackId, few(rackId, 2)],
   [fields.RoomId, few(roomId, 2)],
   [fields.ClutchId, few(clutchId, 3)],
+  [fields.IncubatorId, few(incubatorId, 2)],
   [fields.PhotoId, few(photoId, 3)],
   [fields.LabelCode, few(code, 5)],
   [fields.EventId, anyEventId],
@@ -52,6 +64,7 @@ const pools = new Map<unknown, fc.Arbitrary<unknown>>([
       ),
     ),
   ],
+  [EggMark, fc.constantFrom('A', 'B', 'C')],
   [GeneId, fc.constantFrom('clown', 'piebald', 'own-marsh', 'spider', 'constructor')],
   [fields.DeviceId, fc.constantFrom('MAKE0', 'MAKE1')],
 ]);

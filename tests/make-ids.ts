@@ -6,6 +6,7 @@ import {
   type AnimalId,
   type ClutchId,
   type EventId,
+  type IncubatorId,
   type PhotoId,
   type RackId,
   type RoomId,
@@ -21,5 +22,6 @@ export const tubId = (n: number): TubId => `t-${eventId(n)}` as TubId;
 export const rackId = (n: number): RackId => `k-${eventId(n)}` as RackId;
 export const roomId = (n: number): RoomId => `r-${eventId(n)}` as RoomId;
 export const clutchId = (n: number): ClutchId => `c-${eventId(n)}` as ClutchId;
+export const incubatorId = (n: number): IncubatorId => `i-${eventId(n)}` as IncubatorId;
 export const photoId = (n: number): PhotoId => `p-${eventId(n)}` as PhotoId;
 export const code = (n: number): LabelCode => labelCode(n * 7_919);

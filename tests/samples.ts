@@ -1,7 +1,17 @@
 import type { Day } from '../src/domain/core/calendar.ts';
 import type { EventOf, EventType } from '../src/domain/events/event.ts';
 import type { Prey } from '../src/domain/events/feeding.ts';
-import { animalId, clutchId, code, eventId, photoId, rackId, roomId, tubId } from './make-ids.ts';
+import {
+  animalId,
+  clutchId,
+  code,
+  eventId,
+  incubatorId,
+  photoId,
+  rackId,
+  roomId,
+  tubId,
+} from './make-ids.ts';
 
 type Envelope =
   | 'id'
@@ -87,6 +97,28 @@ export const samples: Samples = {
   'nothing-yet': { animal, lookedFor: 'eggs' },
   'nest-box-set': { animal, is: 'in' },
   laid: { animal, clutch: clutchId(1), good: 6, slugs: 1 },
+  'paternity-stated': { animal, clutch: clutchId(1), sires: [{ male, grounds: 'locked' }] },
+  'eggs-set': { clutch: clutchId(1), incubator: incubatorId(1), shelf: '2' },
+  'eggs-checked': { clutch: clutchId(1), how: 'candled', good: 6 },
+  'box-aired': { clutch: clutchId(1) },
+  'hatching-seen': { clutch: clutchId(1), seen: 'pip', eggs: 1 },
+  hatched: { animal, clutch: clutchId(1), defects: [] },
+  'eggs-felt': { animal, left: 'none' },
+  'clutch-closed': { clutch: clutchId(1), why: 'all out' },
+  'incubator-made': { incubator: incubatorId(1), name: 'Left', targetC: 31.5 },
+  'incubator-retired': { incubator: incubatorId(1) },
+  'incubator-read': { incubator: incubatorId(1), spot: 'egg level', tempC: 31.4 },
+  'incubator-logged': {
+    incubator: incubatorId(1),
+    spot: 'air',
+    sensor: 'probe',
+    readings: [
+      [0, 31.4],
+      [15, 31.5],
+    ],
+  },
+  'heat-failed': { incubators: [incubatorId(1)] },
+  'heat-back': { incubators: [incubatorId(1)], lowestC: 24.5 },
   'season-closed': { animal, why: 'resorbed' },
   'young-counted': {
     animal,

@@ -63,6 +63,7 @@ export function createDeskKeeper(
       ...(notes.initials === undefined ? {} : { by: notes.initials }),
       ...(place === undefined ? {} : { place }),
       ...(draft.type === 'laid' ? { clutch: minter.clutch() } : {}),
+      ...(draft.type === 'incubator-made' ? { incubator: minter.incubator() } : {}),
       ...draft,
     };
   }

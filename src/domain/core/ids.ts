@@ -16,6 +16,7 @@ export type TubId = string & z.core.$brand<'TubId'>;
 export type RackId = string & z.core.$brand<'RackId'>;
 export type RoomId = string & z.core.$brand<'RoomId'>;
 export type ClutchId = string & z.core.$brand<'ClutchId'>;
+export type IncubatorId = string & z.core.$brand<'IncubatorId'>;
 /** A picture, kept apart from the log. */
 export type PhotoId = string & z.core.$brand<'PhotoId'>;
 /** The one household a collection belongs to. */
@@ -47,6 +48,7 @@ export interface Minter {
   rack(): RackId;
   room(): RoomId;
   clutch(): ClutchId;
+  incubator(): IncubatorId;
   photo(): PhotoId;
   /** Later ids will sort after this one, even if this device's clock is behind. */
   seen(id: EventId): void;
@@ -83,6 +85,7 @@ export function createMinter(writer: DeviceId, nowMs: () => number): Minter {
     rack: () => `k-${next()}` as RackId,
     room: () => `r-${next()}` as RoomId,
     clutch: () => `c-${next()}` as ClutchId,
+    incubator: () => `i-${next()}` as IncubatorId,
     photo: () => `p-${next()}` as PhotoId,
     seen(id) {
       const ms = timeOf(id);

@@ -24,3 +24,24 @@ export const buildingSigns = [
   'off food',
   'looking for a nest',
 ] as const;
+
+/** What can be wrong with an egg, or look so. Common practice, no source. */
+export const eggTroubles = [
+  'dented',
+  'weeping',
+  'thin shell',
+  'mould',
+  'collapsed',
+  'smell',
+  'dead at full term',
+] as const;
+
+/** What is looked for on a hatchling as it comes out. */
+export const hatchDefects = [
+  'kink',
+  'eye missing or small',
+  'belly not closed',
+  'yolk left',
+  'wobble',
+  'other',
+] as const;

@@ -1,10 +1,12 @@
 import * as z from 'zod/mini';
 import { bodyEvents } from './body.ts';
 import { breedingEvents } from './breeding.ts';
+import { clutchEvents } from './clutch.ts';
 import { correctionEvents } from './correction.ts';
 import { feedingEvents } from './feeding.ts';
 import { genesEvents } from './genes.ts';
 import { householdEvents } from './household.ts';
+import { incubatorEvents } from './incubator.ts';
 import { lifeEvents } from './life.ts';
 import { photoEvents } from './photos.ts';
 import { placeEvents } from './places.ts';
@@ -22,6 +24,8 @@ export const RackEvent = z.discriminatedUnion('type', [
   ...feedingEvents,
   ...bodyEvents,
   ...breedingEvents,
+  ...clutchEvents,
+  ...incubatorEvents,
   ...genesEvents,
   ...photoEvents,
   ...householdEvents,
@@ -36,10 +40,17 @@ export type EventOf<Type extends EventType> = Extract<RackEvent, { type: Type }>
 /** An event before it is stamped with id, time of writing and device. `at` is now if left out. */
 export type Draft = RackEvent extends infer Each
   ? Each extends RackEvent
-    ? Omit<Each, Stamped> &
-        Partial<Pick<Each, Stamped & ('at' | 'precision' | 'clutch') & keyof Each>>
+    ? Omit<Each, Stamped | Minted<Each>> &
+        Partial<Pick<Each, 'at' | 'precision' | (Minted<Each> & keyof Each)>>
     : never
   : never;
 
-/** What the desk adds to a draft; a new clutch gets its id there too. */
-type Stamped = 'id' | 'at' | 'precision' | 'loggedAt' | 'device' | 'v' | 'clutch';
+/** What the desk adds to a draft. */
+type Stamped = 'id' | 'at' | 'precision' | 'loggedAt' | 'device' | 'v';
+
+/** What is made by being recorded gets its id there too. */
+type Minted<Each extends RackEvent> = Each['type'] extends 'laid'
+  ? 'clutch'
+  : Each['type'] extends 'incubator-made'
+    ? 'incubator'
+    : never;

@@ -21,6 +21,7 @@ export const TubId = id<'TubId'>('t-');
 export const RackId = id<'RackId'>('k-');
 export const RoomId = id<'RoomId'>('r-');
 export const ClutchId = id<'ClutchId'>('c-');
+export const IncubatorId = id<'IncubatorId'>('i-');
 export const PhotoId = id<'PhotoId'>('p-');
 export const DeviceId = z
   .string()

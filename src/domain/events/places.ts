@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { AnimalId, LabelCode, RackId, RoomId, TubId } from './fields.ts';
+import { AnimalId, ClutchId, IncubatorId, LabelCode, RackId, RoomId, TubId } from './fields.ts';
 import { count, event, line, remark } from './envelope.ts';
 
 const row = count(99);
@@ -29,12 +29,14 @@ export const placeEvents = [
     codes: z.array(LabelCode).check(z.minLength(1), z.maxLength(2000)),
     format: line(40),
   }),
-  event('label-assigned', 2, {
+  event('label-assigned', 3, {
     code: LabelCode,
     to: z.discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('tub'), tub: TubId }),
       z.strictObject({ kind: z.literal('animal'), animal: AnimalId }),
       z.strictObject({ kind: z.literal('room'), room: RoomId }),
+      z.strictObject({ kind: z.literal('clutch'), clutch: ClutchId }),
+      z.strictObject({ kind: z.literal('incubator'), incubator: IncubatorId }),
     ]),
   }),
 ] as const;

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { Day, RackId, RoomId } from './fields.ts';
 import { event, line, remark } from './envelope.ts';
 
-const tempC = z.number().check(z.gte(-30), z.lte(70));
+export const tempC = z.number().check(z.gte(-30), z.lte(70));
 const tempF = z.number().check(z.gte(-22), z.lte(158));
 const humidityPercent = z.number().check(z.gte(0), z.lte(100));
 const minuteOfDay = z.int().check(z.gte(0), z.lte(1_439));
@@ -12,31 +12,47 @@ export const Spot = z.enum(['air', 'hot spot']);
 
 const place = { room: RoomId, spot: Spot, rack: z.optional(RackId) };
 
+/** What a thermometer or a thermostat shows, read by hand. */
+export const readByHand = {
+  tempC,
+  humidityPercent: z.optional(humidityPercent),
+  /** The lowest and highest that the thermometer noted since it was last set back. */
+  lowC: z.optional(tempC),
+  highC: z.optional(tempC),
+  /** What was typed, where that was degrees Fahrenheit. */
+  entered: z.optional(
+    z.strictObject({
+      unit: z.literal('°F'),
+      temp: tempF,
+      low: z.optional(tempF),
+      high: z.optional(tempF),
+    }),
+  ),
+};
+
 /** As many readings as one record holds: a week of one every five minutes. */
 export const MOST_READINGS = 2_000;
 
 /** Whole minutes since the record’s `at`. */
 const sinceMin = z.int().check(z.gte(0), z.lte(527_040));
 
+/** A stretch of a sensor’s file, as `room-logged` says. */
+export const stretch = {
+  /** What the keeper calls the sensor. */
+  sensor: line(40),
+  readings: z
+    .array(z.union([z.tuple([sinceMin, tempC]), z.tuple([sinceMin, tempC, humidityPercent])]))
+    .check(z.minLength(1), z.maxLength(MOST_READINGS)),
+  /** The file’s unit, where that was degrees Fahrenheit: then `tempC` is to 0.01 °C. */
+  fileUnit: z.optional(z.literal('°F')),
+};
+
 /** What the air of a room shall be, is and was. */
 export const roomEvents = [
   /** Read by hand, from a thermometer or a thermostat. */
   event('room-read', 1, {
     ...place,
-    tempC,
-    humidityPercent: z.optional(humidityPercent),
-    /** The lowest and highest that the thermometer noted since it was last set back. */
-    lowC: z.optional(tempC),
-    highC: z.optional(tempC),
-    /** What was typed, where that was degrees Fahrenheit. */
-    entered: z.optional(
-      z.strictObject({
-        unit: z.literal('°F'),
-        temp: tempF,
-        low: z.optional(tempF),
-        high: z.optional(tempF),
-      }),
-    ),
+    ...readByHand,
     remark,
   }),
   /**
@@ -46,13 +62,7 @@ export const roomEvents = [
    */
   event('room-logged', 1, {
     ...place,
-    /** What the keeper calls the sensor. */
-    sensor: line(40),
-    readings: z
-      .array(z.union([z.tuple([sinceMin, tempC]), z.tuple([sinceMin, tempC, humidityPercent])]))
-      .check(z.minLength(1), z.maxLength(MOST_READINGS)),
-    /** The file’s unit, where that was degrees Fahrenheit: then `tempC` is to 0.01 °C. */
-    fileUnit: z.optional(z.literal('°F')),
+    ...stretch,
   }),
   /**
    * What the room shall be from a day on, year after year until another programme. Between two

@@ -2,7 +2,9 @@ import type { LabelCode } from '../core/code.ts';
 import {
   HOUSE,
   type AnimalId,
+  type ClutchId,
   type HouseId,
+  type IncubatorId,
   type RackId,
   type RoomId,
   type TubId,
@@ -13,7 +15,8 @@ export type LabelKey = `l-${LabelCode}`;
 export const labelKey = (code: LabelCode): LabelKey => `l-${code}`;
 
 /** Whoever or whatever a record is about. Each subject is folded from its own records alone. */
-export type SubjectId = AnimalId | TubId | RackId | RoomId | HouseId | LabelKey;
+export type SubjectId =
+  AnimalId | TubId | RackId | RoomId | ClutchId | IncubatorId | HouseId | LabelKey;
 
 /**
  * The subjects an event changes, so that the cost of a new event follows them and not the log.
@@ -47,7 +50,25 @@ export function subjectsOf(event: RackEvent): readonly SubjectId[] {
     case 'pairing-reasoned':
       return [event.male, event.female];
     case 'young-counted':
-      return [...new Set([event.animal, ...siresOf(event.sires)])];
+      return [...new Set([event.animal, ...siresOf(event.sires)]), event.clutch];
+    case 'laid':
+    case 'paternity-stated':
+    case 'hatched':
+      return [event.animal, event.clutch];
+    case 'eggs-set':
+    case 'eggs-checked':
+    case 'box-aired':
+    case 'hatching-seen':
+    case 'clutch-closed':
+      return [event.clutch];
+    case 'incubator-made':
+    case 'incubator-retired':
+    case 'incubator-read':
+    case 'incubator-logged':
+      return [event.incubator];
+    case 'heat-failed':
+    case 'heat-back':
+      return [...new Set(event.incubators)];
     case 'protocol-set':
     case 'vet-stated':
     case 'gene-made':

@@ -6,6 +6,8 @@ export type Steps = Readonly<Record<string, (raw: RawEvent) => RawEvent>>;
 const released: Steps = {
   // Version 2 may name a room as well.
   'label-assigned@1': (raw) => ({ ...raw, v: 2 }),
+  // Version 3 may name a clutch’s egg box or an incubator as well.
+  'label-assigned@2': (raw) => ({ ...raw, v: 3 }),
 };
 
 /** A record of any earlier shape in today's shape. */

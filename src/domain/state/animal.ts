@@ -10,6 +10,8 @@ export interface Offer {
   readonly at: Moment;
   readonly prey: Prey;
   readonly outcome: Outcome;
+  /** How it was given, where that was written down. */
+  readonly how?: EventOf<'meal-offered'>['how'] | undefined;
 }
 
 export interface Weighing {
@@ -61,6 +63,10 @@ export interface Animal {
   readonly season?: Season | undefined;
   /** Earlier seasons, oldest first, cut down to what is learnt from them. */
   readonly pastSeasons: readonly Season[];
+  /** Where it came out of, and what was seen on it then. */
+  readonly hatched?: EventOf<'hatched'> | undefined;
+  /** The last feeling for eggs left in her. */
+  readonly eggsFelt?: EventOf<'eggs-felt'> | undefined;
   /** Of a dam: the last count of each clutch's young. */
   readonly youngCounted?: readonly EventOf<'young-counted'>[] | undefined;
   readonly geneTests?: readonly EventOf<'gene-tested'>[] | undefined;

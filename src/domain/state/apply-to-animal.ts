@@ -80,6 +80,12 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
       else if (isSame) animal.graveSign = undefined;
       break;
     }
+    case 'hatched':
+      animal.hatched = event;
+      break;
+    case 'eggs-felt':
+      animal.eggsFelt = event;
+      break;
     case 'young-counted':
     case 'gene-tested':
       learnGenes(animal, event);
@@ -114,9 +120,9 @@ type FeedingEvent = Extract<RackEvent, { type: 'meal-offered' | 'meal-settled' |
 function feed(animal: Copy<Animal>, event: FeedingEvent): void {
   switch (event.type) {
     case 'meal-offered': {
-      const { id, at, prey } = event;
+      const { id, at, prey, how } = event;
       const outcome = animal.settledEarly[id] ?? event.outcome;
-      animal.offers = keep(animal.offers, { id, at, prey, outcome }, KEPT.offers);
+      animal.offers = keep(animal.offers, { id, at, prey, outcome, how }, KEPT.offers);
       break;
     }
     case 'meal-settled': {

@@ -1,10 +1,20 @@
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, HouseId, RackId, RoomId, TubId } from '../core/ids.ts';
+import type {
+  AnimalId,
+  ClutchId,
+  HouseId,
+  IncubatorId,
+  RackId,
+  RoomId,
+  TubId,
+} from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 import type { SubjectId } from '../events/subjects.ts';
 import type { Animal } from './animal.ts';
 import { applyToAnimal } from './apply-to-animal.ts';
+import { applyToClutch, type Clutch } from './clutch.ts';
 import { applyToHouse, type House } from './house.ts';
+import { applyToIncubator, type Incubator } from './incubator.ts';
 import {
   applyToLabel,
   applyToRack,
@@ -16,7 +26,7 @@ import {
   type Tub,
 } from './place.ts';
 
-export type Subject = Animal | Tub | Rack | Room | House | Label;
+export type Subject = Animal | Tub | Rack | Room | Clutch | Incubator | House | Label;
 
 /** The subject after more events; which kind it is stands in the first letter of its id. */
 export function applyTo(
@@ -33,6 +43,10 @@ export function applyTo(
       return applyToRack(before as Rack | undefined, events, id as RackId);
     case 'r':
       return applyToRoom(before as Room | undefined, events, id as RoomId);
+    case 'c':
+      return applyToClutch(before as Clutch | undefined, events, id as ClutchId);
+    case 'i':
+      return applyToIncubator(before as Incubator | undefined, events, id as IncubatorId);
     case 'h':
       return applyToHouse(before as House | undefined, events, id as HouseId);
     default:

@@ -18,21 +18,23 @@ export interface Reading {
 export type Spot = EventOf<'room-read'>['spot'];
 
 /** What is read, and by what: readings of one series are comparable. */
-export interface Measured {
-  readonly spot: Spot;
+export interface Measured<Where extends string = Spot> {
+  readonly spot: Where;
   readonly rack?: RackId | undefined;
   /** Absent: by hand. */
   readonly sensor?: string | undefined;
 }
 
 /** The readings of one place by one sensor or by hand, oldest first. */
-export interface Series extends Measured {
+export interface Series<Where extends string = Spot> extends Measured<Where> {
   readonly readings: readonly Reading[];
 }
 
-export type ReadingEvent = EventOf<'room-read'> | EventOf<'room-logged'>;
+export type ReadingEvent = EventOf<
+  'room-read' | 'room-logged' | 'incubator-read' | 'incubator-logged'
+>;
 
-export const seriesKey = ({ spot, rack, sensor }: Measured): string =>
+export const seriesKey = ({ spot, rack, sensor }: Measured<string>): string =>
   JSON.stringify([spot, rack ?? null, sensor ?? null]);
 
 /** Minutes that the local time a moment was written in is ahead of UTC. */
@@ -45,7 +47,7 @@ function offsetOf(at: string): number {
 export function readingsIn(event: ReadingEvent): Reading[] {
   const offsetMin = offsetOf(event.at);
   const start = Math.floor(instantMs(event.at) / 60_000);
-  if (event.type === 'room-read') {
+  if (event.type === 'room-read' || event.type === 'incubator-read') {
     const { tempC, humidityPercent, lowC, highC } = event;
     return [{ minute: start, offsetMin, tempC, humidityPercent, lowC, highC }];
   }
@@ -61,7 +63,10 @@ export function readingsIn(event: ReadingEvent): Reading[] {
  * Readings in order of time. A sensor has one reading a minute, and the one given last holds; a
  * hand may read twice in a minute.
  */
-export function inOrder(readings: readonly Reading[], { sensor }: Measured): Reading[] {
+export function inOrder(
+  readings: readonly Reading[],
+  { sensor }: Pick<Measured, 'sensor'>,
+): Reading[] {
   const sorted = isSorted(readings) ? readings : readings.toSorted((a, b) => a.minute - b.minute); // Stable: what came last stays last.
   return sensor === undefined
     ? [...sorted]

@@ -1,6 +1,6 @@
 import type { Day } from '../core/calendar.ts';
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, EventId, RoomId, TubId } from '../core/ids.ts';
+import type { AnimalId, ClutchId, EventId, IncubatorId, RoomId, TubId } from '../core/ids.ts';
 import type { Prey } from '../events/feeding.ts';
 import type { Picture } from '../picture/picture.ts';
 import { plannedMeal, showMeal, showPrey } from '../protocol/planned-meal.ts';
@@ -70,6 +70,8 @@ export interface NextStop {
 export type Found =
   | { readonly kind: 'capture'; readonly view: CaptureView }
   | { readonly kind: 'room'; readonly room: RoomId }
+  | { readonly kind: 'clutch'; readonly clutch: ClutchId }
+  | { readonly kind: 'incubator'; readonly incubator: IncubatorId }
   | { readonly kind: 'unknown'; readonly code: LabelCode }
   | { readonly kind: 'unassigned'; readonly code: LabelCode };
 
@@ -82,7 +84,7 @@ export function findByCode(code: LabelCode, picture: Picture): Found {
   if (label.to.kind === 'tub') {
     return { kind: 'capture', view: captureTub(label.to.tub, picture) };
   }
-  if (label.to.kind === 'room') return { kind: 'room', room: label.to.room };
+  if (label.to.kind !== 'animal') return label.to;
   const view = captureAnimal(label.to.animal, picture);
   return view ? { kind: 'capture', view } : { kind: 'unknown', code };
 }

@@ -5,6 +5,7 @@ import type { RackEvent } from '../events/event.ts';
 import { aboutValue, known } from '../protocol/own-protocol.ts';
 import { showPrey } from '../protocol/planned-meal.ts';
 import { showValue } from '../protocol/value-words.ts';
+import { clutchWords } from './clutch-words.ts';
 
 export const outcomeWords = {
   ate: 'ate',
@@ -65,6 +66,21 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
     case 'gene-made':
     case 'pairing-reasoned':
       return geneWords(event);
+    case 'paternity-stated':
+    case 'eggs-set':
+    case 'eggs-checked':
+    case 'box-aired':
+    case 'hatching-seen':
+    case 'hatched':
+    case 'eggs-felt':
+    case 'clutch-closed':
+    case 'incubator-made':
+    case 'incubator-retired':
+    case 'incubator-read':
+    case 'incubator-logged':
+    case 'heat-failed':
+    case 'heat-back':
+      return clutchWords(event, nameOf);
     case 'photo-kept':
       return 'picture kept';
     case 'arrived':

@@ -1,10 +1,11 @@
 import { useEffect } from 'preact/hooks';
 import { readTypedCode, type LabelCode } from '../../domain/core/code.ts';
-import type { AnimalId, RoomId, TubId } from '../../domain/core/ids.ts';
+import type { AnimalId, TubId } from '../../domain/core/ids.ts';
 import type { CaptureView, Found } from '../../domain/views/capture-view.ts';
 import { CapturePanel } from '../capture/CapturePanel.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { SlabLink } from '../components/Slab.tsx';
+import { routeOf } from '../found-route.ts';
 import { useView } from '../model.ts';
 import { goBack, goInstead } from '../route.ts';
 
@@ -20,16 +21,20 @@ function KnownCode({ code }: { readonly code: LabelCode }) {
   switch (found.kind) {
     case 'capture':
       return <CaptureScreen view={found.view} />;
-    case 'room':
-      return <ToRoom id={found.room} />;
-    default:
+    case 'unknown':
+    case 'unassigned':
       return <NotHere found={found} />;
+    default:
+      return <Elsewhere found={found} />;
   }
 }
 
-/** A room's label leads to its screen, with the form for a reading open. */
-function ToRoom({ id }: { readonly id: RoomId }) {
-  useEffect(() => goInstead(`/room/${id}/read`), [id]);
+/** A room's, an incubator's or an egg box's label leads to the screen of that. */
+function Elsewhere({ found }: { readonly found: Found }) {
+  const route = routeOf(found);
+  useEffect(() => {
+    if (route !== undefined) goInstead(route);
+  }, [route]);
   return <main class="page" aria-busy="true" />;
 }
 

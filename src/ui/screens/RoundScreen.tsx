@@ -5,6 +5,7 @@ import { CapturePanel } from '../capture/CapturePanel.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';
+import { routeOf } from '../found-route.ts';
 import { go } from '../route.ts';
 import { Viewfinder } from '../round/Viewfinder.tsx';
 import { Keypad } from '../round/Keypad.tsx';
@@ -39,7 +40,8 @@ export function RoundScreen() {
 
   const found = at?.kind === 'code' ? byCode : undefined;
   useEffect(() => {
-    if (found?.kind === 'room') go(`/room/${found.room}/read`);
+    const elsewhere = found && routeOf(found);
+    if (elsewhere !== undefined) go(elsewhere);
   }, [found]);
   const view = found?.kind === 'capture' ? found.view : at?.kind === 'tub' ? byTub : undefined;
   const first = tonight?.stops.find(({ tub }) => tub !== undefined);

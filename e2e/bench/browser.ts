@@ -28,9 +28,12 @@ export async function browserFigures(tell: Tell): Promise<void> {
     await starts('warm', {});
     await starts('warm, page 4 times slower', { slower: page }, 500);
     await starts('warm, page and desk 4 times slower', { slower: both }, 500);
-    const first = { forget: 'last seen' } as const;
-    await starts('first of a night, page 4 times slower', { ...first, slower: page });
-    await starts('first of a night, page and desk 4 times slower', { ...first, slower: both });
+    const bare = { forget: 'last seen' } as const;
+    await starts('warm, no list remembered, page 4 times slower', { ...bare, slower: page });
+    await starts('warm, no list remembered, page and desk 4 times slower', {
+      ...bare,
+      slower: both,
+    });
     const cold = { forget: 'last seen and picture' } as const;
     await starts('from the whole log, no saved picture', cold, 1_200);
 

@@ -6,7 +6,7 @@ import { slowDown, type Slowed } from './slow-down.ts';
 /** What is done to a browser before the app is opened in it. */
 export interface Start {
   /**
-   * What is lost before: the list last seen, as on each evening's first start, or also the saved
+   * What is lost before: the list last worked out, as after an update of the app, or also the saved
    * picture, without which the whole log is read first.
    */
   readonly forget?: 'last seen' | 'last seen and picture';
@@ -17,7 +17,7 @@ export interface Start {
 
 /** What a start showed and when, in milliseconds since its navigation began. */
 export interface StartTimes {
-  /** Until the first lines of tonight's list are painted, whether last seen or the desk's own. */
+  /** Until the first lines of tonight's list are painted, whether last worked out or the desk's own. */
   readonly readable: number;
   /** Until the desk's own list is painted. */
   readonly fresh: number;

@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { captureStops, openCapture } from './capture-stops.ts';
+import { geneStops } from './gene-stops.ts';
 import { heading, to, type ScreenStop } from './screen-stop.ts';
 
 /** Opens the demo from the first screen. */
@@ -105,6 +106,7 @@ export const screens: readonly ScreenStop[] = [
       await expect(page.getByText(/looked at/)).toBeVisible();
     },
   },
+  ...geneStops,
   {
     name: 'season',
     visit: async (page) => {

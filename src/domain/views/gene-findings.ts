@@ -1,3 +1,4 @@
+import type { Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
 import type { GenesBook } from '../genes-book/genes-book.ts';
 import { lookId } from '../genes-book/evidence-at.ts';
@@ -12,6 +13,8 @@ import { eventWords } from './words.ts';
 export interface FindingLine {
   readonly says: string;
   readonly of: NamedKin;
+  /** When it was seen; undefined for what is stated of a snake. */
+  readonly night: Day | undefined;
 }
 
 /** Why chances at a locus are not told. */
@@ -30,7 +33,11 @@ export function findingLine(
   for (const member of book.family.pedigree.members) {
     if (lookId(member.id) === id && isOnRecord(book.family, member.id)) {
       const traits = picture.animal(member.id)?.traits ?? 'not said';
-      return { says: `looks as stated: ${traits}`, of: namedKin(member.id, picture) };
+      return {
+        says: `looks as stated: ${traits}`,
+        of: namedKin(member.id, picture),
+        night: undefined,
+      };
     }
   }
   for (const animal of picture.animals()) {
@@ -42,8 +49,8 @@ export function findingLine(
       record.type === 'young-counted'
         ? ` with ${record.sires.map(({ male }) => (male === 'unknown' ? 'a male not known' : picture.facts.nameOf(male))).join(' or ')}`
         : '';
-    const says = `${eventWords(record, picture.facts.nameOf)}${by} (${night})`;
-    return { says, of: namedKin(animal.id, picture) };
+    const says = `${eventWords(record, picture.facts.nameOf)}${by}`;
+    return { says, of: namedKin(animal.id, picture), night };
   }
   return undefined;
 }
@@ -62,7 +69,7 @@ export function troubleLine(
   const seen = trouble.findings.flatMap((id) => findingLine(id, book, picture) ?? []);
   const stated = trouble.priors
     .filter((id): id is AnimalId => isOnRecord(book.family, id))
-    .map((id) => ({ says: statedWords(id, picture), of: namedKin(id, picture) }));
+    .map((id) => ({ says: statedWords(id, picture), of: namedKin(id, picture), night: undefined }));
   return {
     gene,
     says: `At ${gene} these cannot all be so. Until one is put right, nothing is said of it here.`,

@@ -8,7 +8,7 @@ import type { Locus } from '../genes/locus.ts';
 import type { Picture } from '../picture/picture.ts';
 import { percent } from './chance-words.ts';
 import { findingLine, troubleLine, type FindingLine, type TroubleLine } from './gene-findings.ts';
-import { copiesWords } from './genes-view.ts';
+import { birthWords, copiesWords } from './genes-view.ts';
 import { namedKin, type NamedKin } from './lineage-view.ts';
 
 export interface GeneAsk {
@@ -70,7 +70,7 @@ export function geneWhyView(
   });
   return {
     gene: made.name,
-    start: words(moved.before),
+    start: birthWords(copiesIn(moved.before, locus, index), made),
     movers,
     now: words(moved.now),
     trouble: undefined,
@@ -142,7 +142,9 @@ function proofLine(
   if (youngUntilBelow.kind === 'young') {
     const { count } = youngUntilBelow;
     says.push(
-      `${count} more hatched young, none of them ${gene}, bring the chance under ${under}.`,
+      count === 0
+        ? `The chance is under ${under} already.`
+        : `${count} more hatched young, none of them ${gene}, bring the chance under ${under}.`,
     );
   } else if (youngUntilBelow.kind === 'never') {
     says.push(

@@ -103,7 +103,7 @@ export function copiesWords({ any, two }: Copies, { mode }: Pick<Allele, 'mode'>
 }
 
 /** In the trade's words, with the share they stand for: "66 % (2/3)". */
-function birthWords(had: Copies, allele: Allele): string {
+export function birthWords(had: Copies, allele: Allele): string {
   if (had.any === 0 || had.any === 1 || had.two > 0) return copiesWords(had, allele);
   const share = nearestFraction(had.any);
   const words = share.d <= 64n ? chanceWords(share) : undefined;

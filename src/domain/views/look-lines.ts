@@ -63,9 +63,14 @@ export function clutchWords(cases: readonly TargetCase[], young: number): readon
     `One of each sex at least: ${percent(oneOfEachSex)}.`,
     needed.reachable
       ? `For 9 in 10 it takes ${needed.n} hatched young.`
-      : `9 in 10 is not reachable: ${needed.because}`,
+      : `9 in 10 is not reachable: ${neverWords(needed.limit)}`,
   ];
 }
+
+const neverWords = (limit: Fraction): string =>
+  limit.n === 0n
+    ? 'these parents cannot give it.'
+    : `however many hatch, the chance never passes ${oddsWords(limit)}, that these parents can give it at all.`;
 
 export function targetWords(odds: ClutchOdds, target: Target, young: number): readonly string[] {
   const cases = targetCases(odds, target, { of: 'hatchlings' });

@@ -42,6 +42,8 @@ export interface GroundLine {
 }
 
 export interface PairView {
+  /** As asked for. */
+  readonly young: number;
   readonly female: SideLine;
   readonly males: readonly SideLine[];
   readonly cautions: readonly CautionLine[];
@@ -75,6 +77,7 @@ export function pairView({ female, males, young, wish }: PairAsk, picture: Pictu
   const closest = kin.toSorted((a, b) => b.most - a.most)[0];
   const [male, other] = males;
   return {
+    young,
     female: sideLine(female, picture, catalogue),
     males: males.map((each) => sideLine(each, picture, catalogue)),
     cautions: [

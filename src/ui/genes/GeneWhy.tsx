@@ -1,6 +1,7 @@
 import type { GeneAsk, GeneWhyView, ProofLine } from '../../domain/views/gene-why-view.ts';
 import type { FindingLine, TroubleLine } from '../../domain/views/gene-findings.ts';
 import { useView } from '../model.ts';
+import { dayWords } from '../night.ts';
 
 /** Which records made a chance what it is, and how many young of whom would settle it. */
 export function GeneWhy(ask: GeneAsk) {
@@ -19,8 +20,11 @@ export function GeneWhy(ask: GeneAsk) {
           <p>What moved it, the strongest first:</p>
           <ul class="gene-movers">
             {movers.map((mover) => (
-              <li key={`${mover.of.id}${mover.says}`}>
-                <Finding line={mover} /> Without it: <b>{mover.without}</b>.
+              <li key={`${mover.of.id}${mover.says}${mover.night ?? ''}`}>
+                <Finding line={mover} />
+                <span>
+                  Without it: <b>{mover.without}</b>
+                </span>
               </li>
             ))}
           </ul>
@@ -66,9 +70,13 @@ const Proof = ({ line: { mate, mateHas, says } }: { readonly line: ProofLine }) 
   </div>
 );
 
-const Finding = ({ line: { of, says } }: { readonly line: FindingLine }) => (
+const Finding = ({ line: { of, says, night } }: { readonly line: FindingLine }) => (
   <>
-    <a href={`#/animal/${of.id}`}>{of.name}</a>: {says}.
+    <a href={`#/animal/${of.id}`}>{of.name}</a>
+    <span>
+      {says}
+      {night !== undefined && <span class="number">, {dayWords(night)}</span>}
+    </span>
   </>
 );
 
@@ -78,7 +86,7 @@ export const Troubles = ({ troubles }: { readonly troubles: readonly TroubleLine
     {troubles.map(({ gene, says, records }) => (
       <div class="note note-warn small" key={gene}>
         <p>{says}</p>
-        <ul>
+        <ul class="gene-movers">
           {records.map((record) => (
             <li key={`${record.of.id}${record.says}`}>
               <Finding line={record} />

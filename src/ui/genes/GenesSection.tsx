@@ -59,9 +59,8 @@ function Lines({ id, lines }: { readonly id: AnimalId; readonly lines: readonly 
           </p>
           {line.isOpen && <Share share={line.chance} />}
           <p class="small quiet number">
-            {line.hasMoved
-              ? `${line.before} ${line.since}, now ${line.now}`
-              : `${line.before} ${line.since}`}
+            {line.hasMoved || line.isOpen ? `${line.before} ${line.since}` : line.since}
+            {line.isOpen && !line.hasMoved && ', not moved since'}
           </p>
           <Unfolds summary={line.isOpen ? `Why, and what would prove it` : 'Why'}>
             {() => <GeneWhy animal={id} locus={line.locus} allele={line.allele} />}

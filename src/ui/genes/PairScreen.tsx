@@ -8,7 +8,7 @@ import { ReasonForm } from '../choosing/ReasonForm.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { KinLine } from '../lineage/KinLine.tsx';
 import '../lineage/lineage.css';
-import { useDraft, useView } from '../model.ts';
+import { useDraft } from '../model.ts';
 import { useLater } from '../protocol/use-later.ts';
 import { remember, remembered } from '../remember.ts';
 import { Page } from '../screens/Page.tsx';
@@ -16,6 +16,7 @@ import './genes.css';
 import { Looks } from './Looks.tsx';
 import { PairSides } from './PairSides.tsx';
 import { readPairRoute, sideOf } from './pair-route.ts';
+import { usePairView } from './use-pair-view.ts';
 
 /** The same number as where pairs are ranked. */
 const YOUNG = 'choose-young';
@@ -35,7 +36,7 @@ export function PairScreen({ route: parts }: { readonly route: readonly string[]
     young,
     wish,
   });
-  const view = useView('pair', ask);
+  const view = usePairView(ask, parts.join('/'));
   return (
     <Page title="A pair’s young" back>
       <PairSides
@@ -59,7 +60,7 @@ export function PairScreen({ route: parts }: { readonly route: readonly string[]
       {view && (
         <>
           {view.lost !== undefined && <p class="note note-warn">{view.lost}</p>}
-          <Looks looks={view.looks} rarer={view.rarer} young={ask.young} />
+          <Looks looks={view.looks} rarer={view.rarer} young={view.young} />
           <section class="stack">
             <h2>What you hope for</h2>
             <label>

@@ -117,14 +117,16 @@ function Counting({
         their own: those count by themselves.
       </p>
       <SirePills met={of.met} sires={sires} onSires={setSires} />
-      <button
-        type="button"
-        class="pill"
-        aria-pressed={isSexed}
-        onClick={() => setIsSexed(!isSexed)}
-      >
-        By sex
-      </button>
+      <div class="chips">
+        <button
+          type="button"
+          class="pill"
+          aria-pressed={isSexed}
+          onClick={() => setIsSexed(!isSexed)}
+        >
+          By sex
+        </button>
+      </div>
       {looks.map((look) =>
         sexes.map((sex) => {
           const key = keyOf(look, sex);

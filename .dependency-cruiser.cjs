@@ -35,7 +35,22 @@ module.exports = {
       comment: 'The worker runs pure functions over the stored log, away from the page.',
       severity: 'error',
       from: { path: '^src/worker/' },
-      to: { pathNot: ['^src/worker/', '^src/domain/', '^src/store/', '^demo-data/'] },
+      to: {
+        pathNot: [
+          '^src/worker/',
+          '^src/domain/',
+          '^src/store/',
+          '^demo-data/',
+          '^node_modules/highs/',
+        ],
+      },
+    },
+    {
+      name: 'solver-only-in-planner',
+      comment: 'One module knows the solver of plans; all others know the port.',
+      severity: 'error',
+      from: { pathNot: '^src/worker/planner/highs-solver[.]ts$' },
+      to: { path: '^node_modules/highs/' },
     },
     {
       name: 'demo-data-knows-only-the-domain',

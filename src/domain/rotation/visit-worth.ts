@@ -1,0 +1,67 @@
+import type { Meeting } from './bars.ts';
+import { visitFrom } from './bars.ts';
+import type { PlanProblem, Visit } from './plan-problem.ts';
+
+/**
+ * What the parts of a visit are worth to a plan, in points. They are this program's own weights: they
+ * say what gives way to what, and no more.
+ */
+export const worths = {
+  visit: 100,
+  /** Less for each step down from her first choice, down to `reserveMost`. */
+  reserve: 15,
+  reserveMost: 45,
+  /** For each night they are together. */
+  together: 6,
+  /** For each night she is overdue already, up to so many. */
+  overdue: 3,
+  overdueNights: 10,
+  /** Lost for each night she waits longer than she must, times her haste. */
+  waiting: 2,
+  /** Lost for a male that has lost mass: this much at the mass at which he is stopped. */
+  loss: 30,
+  /** Lost for each visit he has begun in the last four weeks. */
+  lateVisit: 2,
+  lateVisits: 6,
+  /** Each time a male is moved. */
+  move: 5,
+  /** For a visit that the kept plan has already. */
+  kept: 4,
+} as const;
+
+/** What the plan looks for, as the screen says it; each sentence is a part of `worthOf`. */
+export const objectiveInWords: readonly string[] = [
+  'As many visits as the limits allow, her first choice before a reserve.',
+  'The most overdue female first, and sooner where her window may close.',
+  'A male that lost mass, or was out often, goes last.',
+  'Few moves: long stays before short ones.',
+  'Of two equal plans the one that changes less.',
+];
+
+/** What one visit is worth, a whole number of points. */
+export function worthOf(
+  { male, female, pair }: Meeting,
+  visit: Visit,
+  problem: PlanProblem,
+): number {
+  const earliest = Math.max(0, female.window?.from ?? 0, visitFrom(female, problem) ?? 0);
+  const waits = Math.max(0, visit.in - earliest);
+  const isKept = problem.kept.some(
+    (each) =>
+      each.male === visit.male &&
+      each.female === visit.female &&
+      each.in === visit.in &&
+      each.out === visit.out,
+  );
+  return Math.round(
+    worths.visit -
+      Math.min(worths.reserveMost, worths.reserve * pair.choice) +
+      worths.together * (visit.out - visit.in) +
+      worths.overdue * Math.min(worths.overdueNights, female.overdueNights) -
+      worths.waiting * female.haste * waits -
+      worths.loss * Math.min(1, Math.max(0, male.lossOfStop)) -
+      worths.lateVisit * Math.min(worths.lateVisits, male.lateVisits) -
+      worths.move * 2 +
+      (isKept ? worths.kept : 0),
+  );
+}

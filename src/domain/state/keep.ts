@@ -1,4 +1,6 @@
 /** The list with one more at its end, without those that are too old to matter. */
 export function keep<Each>(list: readonly Each[], each: Each, most: number): readonly Each[] {
-  return list.length < most ? [...list, each] : [...list.slice(1 - most), each];
+  const next = list.slice(Math.max(0, list.length + 1 - most));
+  next.push(each);
+  return next;
 }

@@ -2,7 +2,7 @@ import type { EventId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 import { subjectsOf, type SubjectId } from '../events/subjects.ts';
 import { applyTo, type Subject } from './fold-subject.ts';
-import { createCorrections, entryOf, inTime, type Entry, type PlaceInTime } from './standing.ts';
+import { createCorrections, inOrder, inTime, placeOf, type PlaceInTime } from './standing.ts';
 
 /** A subject as saved for a fast start: its state, and where the last record in it stands. */
 export interface SavedSubject {
@@ -37,7 +37,8 @@ export interface Ledger {
 const NONE: readonly never[] = [];
 
 interface Stream {
-  entries: Entry[];
+  /** In no order. */
+  events: RackEvent[];
   /** The latest record in time that was taken in order. */
   last: PlaceInTime | undefined;
   /** Taken in order and not folded in yet: a subject is folded once for a batch of records. */
@@ -52,7 +53,7 @@ interface Stream {
  * that subject's own records, so the cost never follows the log.
  */
 export function createLedger(): Ledger {
-  const known = new Map<EventId, Entry>();
+  const known = new Map<EventId, RackEvent>();
   const streams = new Map<SubjectId, Stream>();
   const subjects = new Map<SubjectId, Subject>();
   let corrections = createCorrections();
@@ -62,7 +63,7 @@ export function createLedger(): Ledger {
   function streamOf(id: SubjectId): Stream {
     let stream = streams.get(id);
     if (!stream) {
-      stream = { entries: [], last: undefined, ahead: [] };
+      stream = { events: [], last: undefined, ahead: [] };
       streams.set(id, stream);
     }
     return stream;
@@ -73,10 +74,11 @@ export function createLedger(): Ledger {
 
   function refold(id: SubjectId): void {
     const stream = streamOf(id);
-    stream.entries.sort(inTime);
-    stream.last = stream.entries.at(-1);
+    stream.events = inOrder(stream.events);
+    const last = stream.events.at(-1);
+    stream.last = last && placeOf(last);
     stream.ahead = [];
-    const events = standing(stream.entries.map(({ event }) => event));
+    const events = standing(stream.events);
     if (events.length > 0) subjects.set(id, applyTo(id, undefined, events));
     else subjects.delete(id);
   }
@@ -91,17 +93,17 @@ export function createLedger(): Ledger {
   /** Takes one event in; subjects that cannot be moved forward by it alone go into `stale`. */
   function take(event: RackEvent, touched: Set<SubjectId>, stale: Set<SubjectId>): void {
     if (known.has(event.id)) return;
-    const entry = entryOf(event);
-    known.set(event.id, entry);
+    known.set(event.id, event);
     corrections.note(event);
     for (const id of correctedBy(event)) stale.add(id);
+    const place = placeOf(event);
     for (const id of subjectsOf(event)) {
       const stream = streamOf(id);
-      stream.entries.push(entry);
-      if (stream.last && inTime(stream.last, entry) > 0) {
+      stream.events.push(event);
+      if (stream.last && inTime(stream.last, place) > 0) {
         stale.add(id);
       } else {
-        stream.last = entry;
+        stream.last = place;
         if (stream.ahead.push(event) === 1) touched.add(id);
       }
     }
@@ -127,7 +129,7 @@ export function createLedger(): Ledger {
     restore(saved) {
       for (const { id, state, last } of saved) {
         subjects.set(id, state);
-        streams.set(id, { entries: [], last, ahead: [] });
+        streams.set(id, { events: [], last, ahead: [] });
       }
       hasHistory = false;
     },
@@ -137,15 +139,13 @@ export function createLedger(): Ledger {
       arrivedSinceSave = [];
       known.clear();
       corrections = createCorrections();
-      for (const stream of streams.values()) stream.entries = [];
+      for (const stream of streams.values()) stream.events = [];
       for (const event of [...events, ...late]) {
         if (known.has(event.id)) continue;
-        const entry = entryOf(event);
-        known.set(event.id, entry);
+        known.set(event.id, event);
         corrections.note(event);
-        for (const id of subjectsOf(event)) streamOf(id).entries.push(entry);
+        for (const id of subjectsOf(event)) streamOf(id).events.push(event);
       }
-      for (const stream of streams.values()) stream.entries.sort(inTime);
       hasHistory = true;
       const again = new Set(late.flatMap((event) => [...subjectsOf(event), ...correctedBy(event)]));
       for (const [id] of streams) if (!subjects.has(id)) again.add(id);
@@ -156,23 +156,21 @@ export function createLedger(): Ledger {
     save: () =>
       [...subjects].flatMap(([id, state]) => {
         const last = streams.get(id)?.last;
-        return last ? [{ id, state, last: { ms: last.ms, id: last.id } }] : [];
+        return last ? [{ id, state, last }] : [];
       }),
 
     get hasHistory() {
       return hasHistory;
     },
     has: (id) => known.has(id),
-    event: (id) => known.get(id)?.event,
+    event: (id) => known.get(id),
     stands: (id) => corrections.stands(id),
     reasonStruck: (id) => corrections.reasonStruck(id),
     get size() {
       return known.size;
     },
-    *events() {
-      for (const { event } of known.values()) yield event;
-    },
-    history: (id) => (streams.get(id)?.entries ?? []).toSorted(inTime).map(({ event }) => event),
+    events: () => known.values(),
+    history: (id) => inOrder(streams.get(id)?.events ?? NONE),
     subjects,
   };
 
@@ -193,6 +191,6 @@ export function createLedger(): Ledger {
 
   function correctedOf(event: RackEvent): RackEvent | undefined {
     const target = event.type === 'struck' ? event.target : event.replaces?.id;
-    return target === undefined ? undefined : known.get(target)?.event;
+    return target === undefined ? undefined : known.get(target);
   }
 }

@@ -8,16 +8,7 @@ export interface PlaceInTime {
   readonly id: EventId;
 }
 
-/** An event with its place in time, read once. */
-export interface Entry extends PlaceInTime {
-  readonly event: RackEvent;
-}
-
-export const entryOf = (event: RackEvent): Entry => ({
-  event,
-  ms: instantMs(event.at),
-  id: event.id,
-});
+export const placeOf = ({ at, id }: RackEvent): PlaceInTime => ({ ms: instantMs(at), id });
 
 /**
  * The order in which events count.
@@ -26,6 +17,13 @@ export const entryOf = (event: RackEvent): Entry => ({
  */
 export const inTime = (a: PlaceInTime, b: PlaceInTime): number =>
   a.ms - b.ms || (a.id < b.id ? -1 : Number(a.id > b.id));
+
+/** A copy in the order in which they count. */
+export const inOrder = (events: readonly RackEvent[]): RackEvent[] =>
+  events
+    .map((event) => ({ event, ...placeOf(event) }))
+    .toSorted(inTime)
+    .map(({ event }) => event);
 
 export interface Corrections {
   /** Notes what an event strikes out or stands in for. */

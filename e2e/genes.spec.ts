@@ -225,7 +225,7 @@ test('words not understood are named, a gene of one’s own is made of them, and
   await expect(page.getByText(/is kept as stated, but not reckoned with/)).toBeVisible();
   await page.getByRole('button', { name: /^Make it a gene/ }).click();
   const own = page.getByRole('dialog', { name: 'A gene of your own' });
-  await own.getByLabel('What it is called').fill('Hoarfern');
+  await expect(own.getByLabel('What it is called')).toHaveValue('Hoarfern');
   await own.getByRole('button', { name: /^Write/ }).click();
   await written(page, 'Gene Hoarfern kept').waitFor();
   await expect(gene(page, 'Hoarfern')).toContainText('67 %');

@@ -5,7 +5,7 @@ import type { Picture } from '../picture/picture.ts';
 
 /** What was made of words about genes. */
 export interface Reading {
-  /** Words that name nothing known: kept as stated, not reckoned with. */
+  /** Words, as written, that name nothing known: kept as stated, not reckoned with. */
   readonly unknown: readonly {
     readonly words: string;
     readonly nearest: readonly string[];
@@ -21,7 +21,11 @@ export interface Reading {
 export function readingOf(text: string, catalogue: Catalogue): Reading {
   const { unknown, contradictions, notes, loci } = readTraits(text, catalogue);
   return {
-    unknown: unknown.map(({ words, nearest, message }) => ({ words, nearest, message })),
+    unknown: unknown.map(({ words, nearest, message }) => ({
+      words: asWritten(words, text),
+      nearest,
+      message,
+    })),
     against: contradictions.map(({ message }) => message),
     notes: notes.map(({ message }) => message),
     understood: loci.size,
@@ -31,3 +35,9 @@ export function readingOf(text: string, catalogue: Catalogue): Reading {
 /** Of a text that is still being typed, with the keeper's own genes. */
 export const readingView = (text: string, picture: Picture): Reading =>
   readingOf(text, genesBook(picture).catalogue);
+
+/** The reader goes by small letters; a keeper knows a name as it was written. */
+function asWritten(words: string, text: string): string {
+  const at = text.toLowerCase().indexOf(words);
+  return at < 0 ? words : text.slice(at, at + words.length);
+}

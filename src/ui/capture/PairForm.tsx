@@ -90,6 +90,12 @@ export function PairForm({ view, occupant, put, onClose }: FormProps) {
         ))}
         {partners.length === 0 && <p class="quiet">No {wanted} by that name.</p>}
       </div>
+      <a
+        class="row-link"
+        href={`#/pair/${isMale ? `words/${occupant.id}` : `${occupant.id}/words`}`}
+      >
+        What would the young be, with …
+      </a>
       <p class="small quiet">
         Not within two days of a meal, not in blue, not in quarantine. A pairing needs two animals
         in good condition.

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { Stepper } from '../capture/Stepper.tsx';
 import '../capture/forms.css';
+import { Icon } from '../components/Icon.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useDraft, useView } from '../model.ts';
 import { remember, remembered } from '../remember.ts';
@@ -57,6 +58,9 @@ export function ChooseScreen() {
           Rank the pairs
         </Slab>
       </form>
+      <a class="row-link" href="#/pair">
+        <Icon name="eggs" /> One pair’s young, real or imagined
+      </a>
       {asked !== '' && (
         <>
           <div class="chips" role="group" aria-label="Which pairs">

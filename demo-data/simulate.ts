@@ -9,6 +9,7 @@ import { nightsUpTo } from './nights.ts';
 import { openNursery } from './nursery.ts';
 import { chanceFrom } from './random.ts';
 import { furnish } from './room.ts';
+import { tellRotation } from './rotation.ts';
 import { moveMales } from './pairing.ts';
 import { liveOneDay } from './growth.ts';
 import { watchQuarantine } from './quarantine.ts';
@@ -88,6 +89,7 @@ export function simulateSnakes(scenario: Scenario, waterHabit: WaterHabit): Rack
     moveMales(world);
     nursery.count(world);
     tellEpisode(world, rooms);
+    tellRotation(world);
     nextBowl = changeWater(waterHabit(book, night, snakes.length), nextBowl, world);
     doMorning(world);
     snakes = snakes.filter(({ casting }) => casting.leaves?.night !== night);

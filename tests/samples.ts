@@ -139,6 +139,16 @@ export const samples: Samples = {
     cautions: ['spider-with-champagne'],
     reason: 'to prove another gene',
   },
+  'pair-wanted': { ...pair, choice: 'first' },
+  'visit-ruled': {
+    ...pair,
+    rule: { kind: 'pinned', in: '2026-11-26' as Day, out: '2026-11-29' as Day },
+  },
+  'evenings-away': { from: '2026-12-01' as Day, last: '2026-12-03' as Day, is: 'away' },
+  'visits-planned': {
+    night: '2026-11-24' as Day,
+    visits: [{ ...pair, in: '2026-11-24' as Day, out: '2026-11-27' as Day }],
+  },
   'photo-kept': { animal, photo: photoId(1), about: eventId(1), bytes: 182_000 },
   'protocol-set': { values: { maleStayDays: 2, weighDays: null } },
   'vet-stated': { name: 'Dr Ahorn', phone: '01632 960017' },

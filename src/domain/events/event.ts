@@ -11,6 +11,7 @@ import { lifeEvents } from './life.ts';
 import { photoEvents } from './photos.ts';
 import { placeEvents } from './places.ts';
 import { roomEvents } from './room.ts';
+import { rotationEvents } from './rotation.ts';
 
 /**
  * Everything that can be recorded. This schema is the single definition: types, the import check
@@ -26,6 +27,7 @@ export const RackEvent = z.discriminatedUnion('type', [
   ...breedingEvents,
   ...clutchEvents,
   ...incubatorEvents,
+  ...rotationEvents,
   ...genesEvents,
   ...photoEvents,
   ...householdEvents,

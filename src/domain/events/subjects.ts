@@ -72,6 +72,10 @@ export function subjectsOf(event: RackEvent): readonly SubjectId[] {
     case 'protocol-set':
     case 'vet-stated':
     case 'gene-made':
+    case 'pair-wanted':
+    case 'visit-ruled':
+    case 'evenings-away':
+    case 'visits-planned':
       return [HOUSE];
     case 'struck':
       return [];

@@ -2,6 +2,7 @@ import type { Moment } from '../core/calendar.ts';
 import type { HouseId } from '../core/ids.ts';
 import type { EventOf, RackEvent } from '../events/event.ts';
 import type { Copy } from './copy.ts';
+import { applyToRotation, isRotation, noRotation, type Rotation } from './rotation.ts';
 
 /** A number that stands in for a default. */
 export interface OwnNumber {
@@ -28,6 +29,7 @@ export interface House {
   readonly vet?: Vet | undefined;
   /** The keeper's own genes, each as it was written last. */
   readonly genes?: readonly EventOf<'gene-made'>[] | undefined;
+  readonly rotation?: Rotation | undefined;
 }
 
 /** The household after the events: of two that set the same number, the later one counts. */
@@ -44,6 +46,7 @@ export function applyToHouse(
         locus !== event.locus || allele !== event.allele;
       house.genes = [...(house.genes ?? []).filter(isOther), event];
     }
+    if (isRotation(event)) house.rotation = applyToRotation(house.rotation ?? noRotation, event);
     if (event.type !== 'protocol-set') continue;
     const { values, school, at } = event;
     const own = new Map(Object.entries(house.own));

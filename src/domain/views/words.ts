@@ -6,6 +6,7 @@ import { aboutValue, known } from '../protocol/own-protocol.ts';
 import { showPrey } from '../protocol/planned-meal.ts';
 import { showValue } from '../protocol/value-words.ts';
 import { clutchWords } from './clutch-words.ts';
+import { rotationWords } from './rotation-words.ts';
 
 export const outcomeWords = {
   ate: 'ate',
@@ -66,6 +67,11 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
     case 'gene-made':
     case 'pairing-reasoned':
       return geneWords(event);
+    case 'pair-wanted':
+    case 'visit-ruled':
+    case 'evenings-away':
+    case 'visits-planned':
+      return rotationWords(event, nameOf);
     case 'paternity-stated':
     case 'eggs-set':
     case 'eggs-checked':

@@ -11,6 +11,7 @@ import { chanceFrom } from './random.ts';
 import { furnish } from './room.ts';
 import { tellRotation } from './rotation.ts';
 import { moveMales } from './pairing.ts';
+import { tellPantry } from './pantry.ts';
 import { liveOneDay } from './growth.ts';
 import { watchQuarantine } from './quarantine.ts';
 import { doEvening, doMorning } from './round.ts';
@@ -37,9 +38,11 @@ export function simulate(scenario: Scenario): RackEvent[] {
   const { lastNight, years, offsetMin } = scenario;
   const nights = nightsUpTo(lastNight, Math.round(years * DAYS_PER_YEAR), offsetMin);
   const events = simulateSnakes(scenario, nowAndThen);
-  return [...events, ...tellHatchery(events, nights, scenario)].toSorted((a, b) =>
-    a.id < b.id ? -1 : 1,
-  );
+  return [
+    ...events,
+    ...tellHatchery(events, nights, scenario),
+    ...tellPantry(events, nights, scenario),
+  ].toSorted((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 /** The same without what is written beside the incubators. */

@@ -129,6 +129,8 @@ export function valuesOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
       });
     case 'tuple':
       return fc.tuple(...def.items.map(valuesOf));
+    case 'nullable':
+      return fc.option(valuesOf(def.innerType), { nil: null });
     case 'union':
       return fc.oneof(...def.options.map(valuesOf));
     case 'record':

@@ -22,6 +22,9 @@ export type PhotoId = string & z.core.$brand<'PhotoId'>;
 /** The one household a collection belongs to. */
 export type HouseId = 'h-house';
 export const HOUSE: HouseId = 'h-house';
+/** The one freezer its prey lies in. */
+export type FreezerId = 'f-freezer';
+export const FREEZER: FreezerId = 'f-freezer';
 
 /** Five symbols naming one device. */
 export type DeviceId = string & z.core.$brand<'DeviceId'>;

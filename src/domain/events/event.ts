@@ -10,6 +10,7 @@ import { incubatorEvents } from './incubator.ts';
 import { lifeEvents } from './life.ts';
 import { photoEvents } from './photos.ts';
 import { placeEvents } from './places.ts';
+import { preyEvents } from './prey.ts';
 import { roomEvents } from './room.ts';
 import { rotationEvents } from './rotation.ts';
 
@@ -23,6 +24,7 @@ export const RackEvent = z.discriminatedUnion('type', [
   ...roomEvents,
   ...lifeEvents,
   ...feedingEvents,
+  ...preyEvents,
   ...bodyEvents,
   ...breedingEvents,
   ...clutchEvents,

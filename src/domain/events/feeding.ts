@@ -2,8 +2,10 @@ import * as z from 'zod/mini';
 import { AnimalId, EventId } from './fields.ts';
 import { count, event, grams, line, remark } from './envelope.ts';
 
+export const PreyKind = z.enum(['rat', 'mouse', 'soft-furred rat', 'gerbil', 'chick', 'other']);
+
 export const Prey = z.strictObject({
-  kind: z.enum(['rat', 'mouse', 'soft-furred rat', 'gerbil', 'chick', 'other']),
+  kind: PreyKind,
   size: line(20),
   /** Mass of one, in grams. */
   eachG: z.optional(grams(400)),

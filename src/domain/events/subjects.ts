@@ -1,8 +1,10 @@
 import type { LabelCode } from '../core/code.ts';
 import {
+  FREEZER,
   HOUSE,
   type AnimalId,
   type ClutchId,
+  type FreezerId,
   type HouseId,
   type IncubatorId,
   type RackId,
@@ -16,7 +18,7 @@ export const labelKey = (code: LabelCode): LabelKey => `l-${code}`;
 
 /** Whoever or whatever a record is about. Each subject is folded from its own records alone. */
 export type SubjectId =
-  AnimalId | TubId | RackId | RoomId | ClutchId | IncubatorId | HouseId | LabelKey;
+  AnimalId | TubId | RackId | RoomId | ClutchId | IncubatorId | HouseId | FreezerId | LabelKey;
 
 /**
  * The subjects an event changes, so that the cost of a new event follows them and not the log.
@@ -72,11 +74,17 @@ export function subjectsOf(event: RackEvent): readonly SubjectId[] {
     case 'protocol-set':
     case 'vet-stated':
     case 'gene-made':
+    case 'prey-size-stated':
     case 'pair-wanted':
     case 'visit-ruled':
     case 'evenings-away':
     case 'visits-planned':
       return [HOUSE];
+    case 'prey-stocked':
+    case 'prey-thawed':
+    case 'prey-thrown-out':
+    case 'prey-counted':
+      return [FREEZER];
     case 'struck':
       return [];
     default:

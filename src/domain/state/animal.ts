@@ -50,6 +50,8 @@ export interface Animal {
   readonly offers: readonly Offer[];
   /** Outcomes that came before their offers, as can happen when two phones are merged. */
   readonly settledEarly: Readonly<Record<string, Outcome>>;
+  /** How it is fed otherwise than its class; the last word counts. */
+  readonly feedingExcepted?: EventOf<'feeding-excepted'> | undefined;
   readonly regurgitations: readonly Moment[];
   readonly weighings: readonly Weighing[];
   /** Since when it is in blue; cleared by the shed. */

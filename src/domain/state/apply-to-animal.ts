@@ -90,6 +90,9 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
     case 'gene-tested':
       learnGenes(animal, event);
       break;
+    case 'feeding-excepted':
+      animal.feedingExcepted = event;
+      break;
     case 'meal-offered':
     case 'meal-settled':
     case 'regurgitated':

@@ -2,6 +2,7 @@ import type { LabelCode } from '../core/code.ts';
 import type {
   AnimalId,
   ClutchId,
+  FreezerId,
   HouseId,
   IncubatorId,
   RackId,
@@ -13,6 +14,7 @@ import type { SubjectId } from '../events/subjects.ts';
 import type { Animal } from './animal.ts';
 import { applyToAnimal } from './apply-to-animal.ts';
 import { applyToClutch, type Clutch } from './clutch.ts';
+import { applyToFreezer, type Freezer } from './freezer.ts';
 import { applyToHouse, type House } from './house.ts';
 import { applyToIncubator, type Incubator } from './incubator.ts';
 import {
@@ -26,7 +28,7 @@ import {
   type Tub,
 } from './place.ts';
 
-export type Subject = Animal | Tub | Rack | Room | Clutch | Incubator | House | Label;
+export type Subject = Animal | Tub | Rack | Room | Clutch | Incubator | House | Freezer | Label;
 
 /** The subject after more events; which kind it is stands in the first letter of its id. */
 export function applyTo(
@@ -49,6 +51,8 @@ export function applyTo(
       return applyToIncubator(before as Incubator | undefined, events, id as IncubatorId);
     case 'h':
       return applyToHouse(before as House | undefined, events, id as HouseId);
+    case 'f':
+      return applyToFreezer(before as Freezer | undefined, events, id as FreezerId);
     default:
       return applyToLabel(before as Label | undefined, events, id.slice(2) as LabelCode);
   }

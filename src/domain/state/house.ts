@@ -29,6 +29,8 @@ export interface House {
   readonly vet?: Vet | undefined;
   /** The keeper's own genes, each as it was written last. */
   readonly genes?: readonly EventOf<'gene-made'>[] | undefined;
+  /** What the keeper said of sizes of prey, each as it was said last. */
+  readonly preySizes?: readonly EventOf<'prey-size-stated'>[] | undefined;
   readonly rotation?: Rotation | undefined;
 }
 
@@ -47,6 +49,11 @@ export function applyToHouse(
       house.genes = [...(house.genes ?? []).filter(isOther), event];
     }
     if (isRotation(event)) house.rotation = applyToRotation(house.rotation ?? noRotation, event);
+    if (event.type === 'prey-size-stated') {
+      const isOther = ({ kind, size }: EventOf<'prey-size-stated'>) =>
+        kind !== event.kind || size !== event.size;
+      house.preySizes = [...(house.preySizes ?? []).filter(isOther), event];
+    }
     if (event.type !== 'protocol-set') continue;
     const { values, school, at } = event;
     const own = new Map(Object.entries(house.own));

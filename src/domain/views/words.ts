@@ -6,6 +6,7 @@ import { aboutValue, known } from '../protocol/own-protocol.ts';
 import { showPrey } from '../protocol/planned-meal.ts';
 import { showValue } from '../protocol/value-words.ts';
 import { clutchWords } from './clutch-words.ts';
+import { preyWords } from './prey-words.ts';
 import { rotationWords } from './rotation-words.ts';
 
 export const outcomeWords = {
@@ -72,6 +73,13 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
     case 'evenings-away':
     case 'visits-planned':
       return rotationWords(event, nameOf);
+    case 'prey-stocked':
+    case 'prey-thawed':
+    case 'prey-thrown-out':
+    case 'prey-counted':
+    case 'prey-size-stated':
+    case 'feeding-excepted':
+      return preyWords(event);
     case 'paternity-stated':
     case 'eggs-set':
     case 'eggs-checked':

@@ -107,11 +107,11 @@ function betweenLooks({ female, days }: Cycle, { lookDays }: Trial, chance: Chan
 }
 
 /** Box G.E.P. & Muller M.E. 1958. */
-const normal = (chance: Chance): number =>
+export const normal = (chance: Chance): number =>
   Math.sqrt(-2 * Math.log(1 - chance.next())) * Math.cos(2 * Math.PI * chance.next());
 
 /** Marsaglia G. & Tsang W.W. 2000, for shapes from 1 on. */
-function gamma(shape: number, chance: Chance): number {
+export function gamma(shape: number, chance: Chance): number {
   const d = shape - 1 / 3;
   for (;;) {
     const x = normal(chance);

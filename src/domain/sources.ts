@@ -61,6 +61,9 @@ export const sources = {
   readySize: practice(
     'females breed from about 1,500 g and 2½–3 years, males from 500 g, better 700–800 g, and a year.',
   ),
+  malesShared: practice(
+    'an adult male has 4–6 females in a season, some 8–12; in his first season 1–2. One that lost mass rests longer.',
+  ),
   maleLoss: practice('a male down 8 % is weighed weekly; down 12 % he rests; down 20 %: a vet.'),
   recovery: practice(
     'a female is back to 95–100 % of her mass before the season within 3–6 months, and eats by day 21.',
@@ -86,6 +89,35 @@ export const sources = {
   layLate: practice(
     'no eggs 40 days after the pre-lay shed or 60 after ovulation: book a vet; ten days later: urgent. First check whether it was the pre-lay shed.',
   ),
+  incubation: practice('eggs at 31–32 °C; 53–62 days to the first pip there, 60–68 at 30 °C.'),
+  eggAlarms: practice(
+    'between the eggs, under 30.0 or over 32.8 °C for half an hour is worth a look; 33.5 °C for a quarter of an hour, 35 °C at once or under 27 °C for three hours is an alarm.',
+  ),
+  eggHumidity: {
+    kind: 'published',
+    cite: 'Lourdais O., Hoffman T.C.M. & DeNardo D.F. 2007, J Comp Physiol B 177:569–577: unattended eggs of Children’s pythons suffer as humidity falls from 100 to 75 %. Another species.',
+  },
+  incubatorLooks: practice('a written reading twice a day, by a probe between the eggs.'),
+  boxAir: practice('a closed box is opened once a week to day 40, then two or three times.'),
+  pipping: practice(
+    'looks every day from day 50–55; the rest of a clutch follows its first pip within 24–48 hours, and comes out 24–72 hours after pipping. Opening eggs is disputed: early, it risks yolk and vessels.',
+  ),
+  incubationModel: {
+    kind: 'assumption',
+    cite: 'Development goes 1.69 times as fast for 10 °C more, after water pythons at 27.05 and 30.15 °C: Shine R., Madsen T., Elphick M. & Harlow P. 1997, Ecology 78:1713–1721. No curve of ball pythons was found, and nothing is reckoned faster above 32 °C.',
+  },
+  eggProblems: practice(
+    'dents before day 40 are drought, after day 45 usual; smell with collapse is death.',
+  ),
+  retainedEggs: {
+    kind: 'published',
+    cite: 'WikiVet, Lizard and Snake Dystocia: treatment works best within 48 hours of laying that has stopped; it may within a week.',
+  },
+  relativeClutchMass: {
+    kind: 'published',
+    cite: 'Ellis T.M. & Chappell M.A. 1987, J Comp Physiol B 157:393–402: clutches of about 32 % of the weight before laying, which is 47 % of the weight after it.',
+  },
+  established: practice('three to five unaided meals in a row before a young one is sold.'),
   roomTemperatures: practice(
     'hot spot 31–33 °C; air of the rack 26–28 °C by day, 24–26 °C by night: 1 °C either side.',
   ),

@@ -7,6 +7,7 @@ export interface ProtocolValue {
   readonly value: number;
   readonly unit:
     | 'days'
+    | 'minutes'
     | 'hours'
     | 'o’clock'
     | 'g'
@@ -15,6 +16,8 @@ export interface ProtocolValue {
     | 'cycles'
     | 'scans'
     | 'offers'
+    | 'females'
+    | 'meals'
     | 'month'
     | 'months'
     | 'share'

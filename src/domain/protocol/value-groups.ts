@@ -1,4 +1,5 @@
 import { appetiteValues } from './appetite-values.ts';
+import { clutchValues } from './clutch-values.ts';
 import { follicleValues } from './follicle-values.ts';
 import { roomValues } from './room-values.ts';
 import type { ProtocolKey } from './values.ts';
@@ -55,6 +56,9 @@ export const valueGroups: readonly ValueGroup[] = [
       'maleStayDays',
       'maleForgottenDays',
       'maleRestDays',
+      'maleThinRestDays',
+      'maleFemales',
+      'youngMaleFemales',
       'pairAgainDays',
       'mealToPairingDays',
       'pairFromMm',
@@ -89,6 +93,7 @@ export const valueGroups: readonly ValueGroup[] = [
       'layUrgentFromOvulationDays',
     ],
   },
+  { title: 'Clutches and young', keys: keysOf(clutchValues) },
   { title: 'Windows', keys: keysOf(windowValues) },
   { title: 'Weights and growth', keys: keysOf(weightValues) },
   { title: 'Appetite and prey', keys: keysOf(appetiteValues) },

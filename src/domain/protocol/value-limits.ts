@@ -13,14 +13,17 @@ interface UnitLimits {
 /** What a unit allows at all, and how finely a value in it can be told. */
 const units: Readonly<Record<Unit, UnitLimits>> = {
   days: { least: 0, most: 500, fineness: 1 },
+  minutes: { least: 1, most: 240, fineness: 1 },
   hours: { least: 0, most: 96, fineness: 1 },
   'o’clock': { least: 0, most: 23, fineness: 1, near: 4 },
   g: { least: 1, most: 6_000, fineness: 1 },
   mm: { least: 0.5, most: 80, fineness: 0.5 },
-  '°C': { least: 0, most: 45, fineness: 0.5, near: 8 },
+  '°C': { least: 0, most: 45, fineness: 0.1, near: 8 },
   cycles: { least: 1, most: 100, fineness: 1 },
   scans: { least: 1, most: 100, fineness: 1 },
   offers: { least: 1, most: 100, fineness: 1 },
+  females: { least: 1, most: 60, fineness: 1 },
+  meals: { least: 1, most: 30, fineness: 1 },
   month: { least: 1, most: 12, fineness: 1 },
   months: { least: 0, most: 120, fineness: 1 },
   share: { least: 0, most: 1, fineness: 0.01 },

@@ -4,6 +4,8 @@ import { protocolValues, type ProtocolKey } from './values.ts';
 const told: readonly (readonly ProtocolKey[])[] = [
   ['hatchlingBelowG', 'adultFromG'],
   ['maleStayDays', 'maleForgottenDays'],
+  ['maleRestDays', 'maleThinRestDays'],
+  ['youngMaleFemales', 'maleFemales'],
   ['maleLossWatchShare', 'maleLossStopShare'],
   ['paceLossShare', 'lossActShare'],
   ['hatchlingLossWatchShare', 'hatchlingLossActShare'],
@@ -14,6 +16,10 @@ const told: readonly (readonly ProtocolKey[])[] = [
   ['feltSmallMm', 'feltRoundMm', 'feltLargeMm', 'feltEggMm'],
   ['ovulationToShedFromDays', 'ovulationToShedUntilDays'],
   ['eggLookFromShedDays', 'layLateFromShedDays', 'layUrgentFromShedDays'],
+  ['eggTooColdC', 'eggLowC', 'eggHighC', 'eggTooHotC', 'eggHotAtOnceC'],
+  ['pipLookFromDays', 'pipOverdueDays'],
+  ['boxAirLateDays', 'boxAirDays'],
+  ['eggsLeftCallHours', 'eggsLeftUrgentHours'],
   ['eggLookFromOvulationDays', 'layLateFromOvulationDays', 'layUrgentFromOvulationDays'],
 ];
 

@@ -1,4 +1,5 @@
 import { appetiteReasons } from './appetite-reasons.ts';
+import { clutchReasons } from './clutch-reasons.ts';
 import { follicleReasons } from './follicle-reasons.ts';
 import { homeReasons } from './home-reasons.ts';
 import { layingReasons } from './laying-reasons.ts';
@@ -17,6 +18,7 @@ export const valueReasons: ReasonsFor<typeof protocolValues> = {
   ...seasonReasons,
   ...layingReasons,
   ...windowReasons,
+  ...clutchReasons,
   ...weightReasons,
   ...appetiteReasons,
 };

@@ -1,4 +1,5 @@
 import { appetiteValues } from './appetite-values.ts';
+import { clutchValues } from './clutch-values.ts';
 import { follicleValues } from './follicle-values.ts';
 import { homeValues } from './home-values.ts';
 import { layingValues } from './laying-values.ts';
@@ -19,6 +20,7 @@ export const protocolValues = {
   ...seasonValues,
   ...layingValues,
   ...windowValues,
+  ...clutchValues,
   ...weightValues,
   ...appetiteValues,
 } as const satisfies Record<string, ProtocolValue>;

@@ -17,6 +17,7 @@ export interface ProtocolValue {
     | 'scans'
     | 'offers'
     | 'females'
+    | 'females'
     | 'meals'
     | 'month'
     | 'months'

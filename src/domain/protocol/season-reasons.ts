@@ -30,6 +30,18 @@ export const seasonReasons: ReasonsFor<typeof seasonValues> = {
     why: 'Between two visits of a male: to drink, rest and eat.',
     source: 'maleStay',
   },
+  maleThinRestDays: {
+    why: 'From the mass at which you watch him: he rests longer, and is offered food.',
+    source: 'malesShared',
+  },
+  maleFemales: {
+    why: 'A male that is shared by many wears out, and fewer of them take.',
+    source: 'malesShared',
+  },
+  youngMaleFemales: {
+    why: 'A male that never had a female before this season is still growing.',
+    source: 'malesShared',
+  },
   recoveredShare: {
     why: 'Of her mass before the last season: from here she has recovered.',
     source: 'recovery',

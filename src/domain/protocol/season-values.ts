@@ -51,6 +51,27 @@ export const seasonValues = {
     from: 2,
     to: 7,
   },
+  maleThinRestDays: {
+    name: 'One that lost mass rests between visits',
+    value: 7,
+    unit: 'days',
+    from: 4,
+    to: 14,
+  },
+  maleFemales: {
+    name: 'A male has in a season at most',
+    value: 6,
+    unit: 'females',
+    from: 2,
+    to: 12,
+  },
+  youngMaleFemales: {
+    name: 'In his first season at most',
+    value: 2,
+    unit: 'females',
+    from: 1,
+    to: 4,
+  },
   recoveredShare: {
     name: 'Recovered at',
     value: 0.95,

@@ -64,9 +64,6 @@ export const sources = {
   malesShared: practice(
     'an adult male has 4–6 females in a season, some 8–12; in his first season 1–2. One that lost mass rests longer.',
   ),
-  malesShared: practice(
-    'an adult male has 4–6 females in a season, some 8–12; in his first season 1–2. One that lost mass rests longer.',
-  ),
   maleLoss: practice('a male down 8 % is weighed weekly; down 12 % he rests; down 20 %: a vet.'),
   recovery: practice(
     'a female is back to 95–100 % of her mass before the season within 3–6 months, and eats by day 21.',

@@ -17,7 +17,6 @@ export interface ProtocolValue {
     | 'scans'
     | 'offers'
     | 'females'
-    | 'females'
     | 'meals'
     | 'month'
     | 'months'

@@ -23,7 +23,6 @@ const units: Readonly<Record<Unit, UnitLimits>> = {
   scans: { least: 1, most: 100, fineness: 1 },
   offers: { least: 1, most: 100, fineness: 1 },
   females: { least: 1, most: 60, fineness: 1 },
-  females: { least: 1, most: 60, fineness: 1 },
   meals: { least: 1, most: 30, fineness: 1 },
   month: { least: 1, most: 12, fineness: 1 },
   months: { least: 0, most: 120, fineness: 1 },

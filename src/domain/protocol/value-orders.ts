@@ -6,8 +6,6 @@ const told: readonly (readonly ProtocolKey[])[] = [
   ['maleStayDays', 'maleForgottenDays'],
   ['maleRestDays', 'maleThinRestDays'],
   ['youngMaleFemales', 'maleFemales'],
-  ['maleRestDays', 'maleThinRestDays'],
-  ['youngMaleFemales', 'maleFemales'],
   ['maleLossWatchShare', 'maleLossStopShare'],
   ['paceLossShare', 'lossActShare'],
   ['hatchlingLossWatchShare', 'hatchlingLossActShare'],

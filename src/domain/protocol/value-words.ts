@@ -35,7 +35,8 @@ export function showValue(value: number, unit: Unit): string {
   if (unit === 'g') return showGrams(value);
   if (unit === 'month') return MONTHS[value - 1] ?? `month ${value}`;
   if (isShare(unit)) return `${percent(value)} ${unitWords(unit)}`;
-  const isOne = value === 1 && /^(days|hours|minutes|cycles|scans|offers|females|females|meals|months)$/.test(unit);
+  const isOne =
+    value === 1 && /^(days|hours|minutes|cycles|scans|offers|females|meals|months)$/.test(unit);
   return `${value} ${isOne ? unit.slice(0, -1) : unit}`;
 }
 

@@ -1,6 +1,8 @@
 import type { Draft } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
-import { aboutValue, refusalsOf, unusualIn } from '../protocol/own-protocol.ts';
+import { aboutValue } from '../protocol/own-protocol.ts';
+import { refusalsOf, unusualIn } from '../protocol/refuse-changes.ts';
+import { valueReasons } from '../protocol/value-reasons.ts';
 import { showRange, showValue } from '../protocol/value-words.ts';
 import { ownNumbers } from '../state/house.ts';
 import { noObjection, type Verdict } from './doubt.ts';
@@ -12,7 +14,8 @@ type Stated = Extract<Draft, { type: 'vet-stated' }>;
 export function assessProtocol({ values }: Set, picture: Picture): Verdict {
   const refusals = refusalsOf(ownNumbers(picture.house()), values);
   const doubts = unusualIn(values).map((key) => {
-    const { name, unit, from, to } = aboutValue(key);
+    const { name } = valueReasons[key];
+    const { unit, from, to } = aboutValue(key);
     const own = showValue(values[key] ?? 0, unit);
     return {
       code: `unusual-${key}`,

@@ -2,8 +2,6 @@ import type { SourceId } from '../sources.ts';
 
 /** One number the rules and forecasts work with. */
 export interface ProtocolValue {
-  /** As it stands before the number: "A male stays". */
-  readonly name: string;
   readonly value: number;
   readonly unit:
     | 'days'
@@ -28,10 +26,12 @@ export interface ProtocolValue {
 }
 
 /**
- * What a keeper needs to judge a number. It lies apart from the numbers, since these are fetched before
- * anything can be written down, and the reasons only when somebody asks.
+ * What a keeper reads of a number, and judges it by. It lies apart from the numbers, since these are fetched before
+ * anything can be written down, and the words only when somebody asks.
  */
 export interface ValueReason {
+  /** As it stands before the number: "A male stays". */
+  readonly name: string;
   readonly why: string;
   readonly source: SourceId;
 }

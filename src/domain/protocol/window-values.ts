@@ -13,101 +13,97 @@ interface Days {
   readonly never: readonly [before: number, after: number];
 }
 
+const days = (value: number, from: number, to: number): ProtocolValue => ({
+  value,
+  unit: 'days',
+  from,
+  to,
+});
+
 function linkValues<Name extends string>(
   name: Name,
-  words: string,
   { early, likely, late, never: [before, after] }: Days,
 ): LinkValues<Name> {
-  const days = (part: string, value: number, from: number, to: number): ProtocolValue => ({
-    name: `${words}, ${part}`,
-    value,
-    unit: 'days',
-    from,
-    to,
-  });
   return {
-    [`${name}EarlyDays`]: days('early', early, before, likely),
-    [`${name}LikelyDays`]: days('likely', likely, early, late),
-    [`${name}LateDays`]: days('late', late, likely, after),
-    [`${name}NeverBeforeDays`]: days('never before', before, 0, early),
-    [`${name}NeverAfterDays`]: days('never after', after, late, 2 * after),
+    [`${name}EarlyDays`]: days(early, before, likely),
+    [`${name}LikelyDays`]: days(likely, early, late),
+    [`${name}LateDays`]: days(late, likely, after),
+    [`${name}NeverBeforeDays`]: days(before, 0, early),
+    [`${name}NeverAfterDays`]: days(after, late, 2 * after),
     // A computed key is only a string to the compiler.
   } as LinkValues<Name>;
 }
 
 /** How long the links of a season take before the keeper's own cycles say better, and how fast those do. */
 export const windowValues = {
-  ...linkValues('largeFollicleToOvulation', 'Follicle of 20 mm to ovulation', {
+  ...linkValues('largeFollicleToOvulation', {
     early: 25,
     likely: 45,
     late: 80,
     never: [7, 150],
   }),
-  ...linkValues('ripeFollicleToOvulation', 'Follicle of 35 mm or more to ovulation', {
+  ...linkValues('ripeFollicleToOvulation', {
     early: 5,
     likely: 15,
     late: 35,
     never: [0, 70],
   }),
   // Stored sperm makes this one as long as it may be.
-  ...linkValues('lastLockToOvulation', 'Last lock to ovulation', {
+  ...linkValues('lastLockToOvulation', {
     early: 5,
     likely: 25,
     late: 60,
     never: [0, 200],
   }),
-  ...linkValues('ovulationToShed', 'Ovulation to pre-lay shed', {
+  ...linkValues('ovulationToShed', {
     early: 15,
     likely: 19,
     late: 24,
     never: [8, 40],
   }),
-  ...linkValues('shedToLay', 'Pre-lay shed to eggs', {
+  ...linkValues('shedToLay', {
     early: 26,
     likely: 30,
     late: 36,
     never: [14, 55],
   }),
-  ...linkValues('layToPip', 'Eggs to first pip at 31.5 °C', {
+  ...linkValues('layToPip', {
     early: 54,
     likely: 57,
     late: 62,
     never: [45, 90],
   }),
-  ...linkValues('pipToOut', 'First pip to out of the egg', {
+  ...linkValues('pipToOut', {
     early: 1,
     likely: 2,
     late: 3,
     never: [0, 7],
   }),
-  ...linkValues('outToFirstShed', 'Out of the egg to first shed', {
+  ...linkValues('outToFirstShed', {
     early: 7,
     likely: 10,
     late: 16,
     never: [4, 30],
   }),
-  ...linkValues('firstShedToFirstMeal', 'First shed to first meal taken', {
+  ...linkValues('firstShedToFirstMeal', {
     early: 2,
     likely: 9,
     late: 35,
     never: [0, 150],
   }),
   windowKeeperShare: {
-    name: 'Spread from room to room',
     value: 0.5,
     unit: 'share',
     from: 0.2,
     to: 0.8,
   },
   windowFemaleShare: {
-    name: 'Spread from female to female',
     value: 0.25,
     unit: 'share',
     from: 0,
     to: 0.8,
   },
   windowSpreadCycles: {
-    name: 'Weight of the usual spread',
     value: 8,
     unit: 'cycles',
     from: 2,

@@ -2,7 +2,9 @@ import { spanWords } from '../calendar-file/span-words.ts';
 import type { Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
 import { createPicture, type Picture } from '../picture/picture.ts';
-import { aboutValue, known, refusalsOf, type ProtocolChanges } from '../protocol/own-protocol.ts';
+import { aboutValue, known, type ProtocolChanges } from '../protocol/own-protocol.ts';
+import { refusalsOf } from '../protocol/refuse-changes.ts';
+import { valueReasons } from '../protocol/value-reasons.ts';
 import { showValue } from '../protocol/value-words.ts';
 import type { ProtocolKey } from '../protocol/values.ts';
 import type { Task } from '../rules/rule.ts';
@@ -95,7 +97,8 @@ function valueChanges(
   tried: Picture,
 ): ProtocolPreview['values'] {
   return known(changes).flatMap(([key]) => {
-    const { name, unit } = aboutValue(key);
+    const { name } = valueReasons[key];
+    const { unit } = aboutValue(key);
     const [before, after] = [picture, tried].map(({ facts }) => facts.protocol[key]);
     return before === undefined || after === undefined || before === after
       ? []

@@ -1,6 +1,7 @@
 import { HOUSE } from '../core/ids.ts';
+import type { EventOf } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
-import { aboutValue, type ProtocolChanges } from '../protocol/own-protocol.ts';
+import { aboutValue, known, type ProtocolChanges } from '../protocol/own-protocol.ts';
 import type { ProtocolValue } from '../protocol/protocol-value.ts';
 import { choiceOf } from '../protocol/school-choice.ts';
 import { schools, type School } from '../protocol/schools.ts';
@@ -94,14 +95,25 @@ export function protocolView(picture: Picture): ProtocolView {
       .history(HOUSE)
       .toReversed()
       .slice(0, MOST_LINES)
-      .map((event) =>
-        recordLine(
+      .map((event) => ({
+        ...recordLine(
           event,
           picture,
           ledger.stands(event.id) ? undefined : (ledger.reasonStruck(event.id) ?? 'replaced'),
         ),
-      ),
+        ...(event.type === 'protocol-set' && { words: settingWords(event) }),
+      })),
   };
+}
+
+function settingWords({ values, school }: EventOf<'protocol-set'>): string {
+  const set = known(values).map(([key, value]) => {
+    const { unit, value: usual } = aboutValue(key);
+    const { name } = valueReasons[key];
+    return `${name} ${showValue(value ?? usual, unit)}${value === null ? ', the default' : ''}`;
+  });
+  const all = school === undefined ? set : [`school: ${school}`, ...set];
+  return all.length > 0 ? all.join('; ') : 'protocol looked at';
 }
 
 /** The school a keeper follows; before one is chosen, the one the defaults come from. */
@@ -110,8 +122,8 @@ const chosenSchool = (house: House | undefined): School | undefined =>
 
 function valueRow(key: ProtocolKey, picture: Picture): ValueRow {
   const about = aboutValue(key);
-  const { name, unit, value: usual, from, to } = about;
-  const { why, source } = valueReasons[key];
+  const { unit, value: usual, from, to } = about;
+  const { name, why, source } = valueReasons[key];
   const value = picture.facts.protocol[key];
   const house = picture.house();
   const own = house?.own[key];
@@ -171,7 +183,8 @@ function schoolRow(school: School, house: House | undefined): SchoolRow {
     isChosen: chosenSchool(house)?.id === id,
     sets,
     keeps: keeps.map(({ key, own, school: theirs }) => {
-      const { name: label, unit } = aboutValue(key);
+      const { unit } = aboutValue(key);
+      const { name: label } = valueReasons[key];
       return {
         key,
         name: label,

@@ -2,9 +2,7 @@ import { assertNever } from '../core/fault.ts';
 import { showGrams } from '../core/units.ts';
 import type { AnimalId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
-import { aboutValue, known } from '../protocol/own-protocol.ts';
 import { showPrey } from '../protocol/planned-meal.ts';
-import { showValue } from '../protocol/value-words.ts';
 import { clutchWords } from './clutch-words.ts';
 import { preyWords } from './prey-words.ts';
 import { rotationWords } from './rotation-words.ts';
@@ -132,7 +130,7 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
     case 'struck':
       return `struck out: ${event.reason}`;
     case 'protocol-set':
-      return protocolWords(event);
+      return event.school === undefined ? 'numbers of the protocol set' : `school: ${event.school}`;
     case 'vet-stated':
       return `vet: ${event.name}, ${event.phone}`;
     case 'room-made':
@@ -198,15 +196,6 @@ function scanWords(found: Extract<RackEvent, { type: 'follicles-scanned' }>['fou
   return found.largestMm
     ? `scan: largest ${found.largestMm[0]} × ${found.largestMm[1]} mm`
     : 'scan: none seen';
-}
-
-function protocolWords({ values, school }: Extract<RackEvent, { type: 'protocol-set' }>): string {
-  const set = known(values).map(([key, value]) => {
-    const { name, unit, value: usual } = aboutValue(key);
-    return `${name} ${showValue(value ?? usual, unit)}${value === null ? ', the default' : ''}`;
-  });
-  const all = school === undefined ? set : [`school: ${school}`, ...set];
-  return all.length > 0 ? all.join('; ') : 'protocol looked at';
 }
 
 function laidWords(event: Extract<RackEvent, { type: 'laid' }>): string {

@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest';
 import {
   known,
   protocolWith,
-  refusalsOf,
-  unusualIn,
   type ProtocolChanges,
 } from '../../../src/domain/protocol/own-protocol.ts';
+import { refusalsOf, unusualIn } from '../../../src/domain/protocol/refuse-changes.ts';
 import { isPossible, limitsOf } from '../../../src/domain/protocol/value-limits.ts';
+import { valueReasons } from '../../../src/domain/protocol/value-reasons.ts';
 import { valueOrders } from '../../../src/domain/protocol/value-orders.ts';
 import type { ProtocolValue } from '../../../src/domain/protocol/protocol-value.ts';
 import {
@@ -138,7 +138,7 @@ describe('every value', () => {
   });
 
   test('has a name of its own', () => {
-    const names = keys.map((key) => about(key).name);
+    const names = keys.map((key) => valueReasons[key].name);
     expect(new Set(names).size).toBe(names.length);
   });
 

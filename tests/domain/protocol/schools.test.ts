@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  aboutValue,
-  known,
-  protocolWith,
-  refusalsOf,
-} from '../../../src/domain/protocol/own-protocol.ts';
+import { aboutValue, known, protocolWith } from '../../../src/domain/protocol/own-protocol.ts';
+import { refusalsOf } from '../../../src/domain/protocol/refuse-changes.ts';
 import { choiceOf } from '../../../src/domain/protocol/school-choice.ts';
 import { schools } from '../../../src/domain/protocol/schools.ts';
 import { valueGroups } from '../../../src/domain/protocol/value-groups.ts';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createPicture, type Picture } from '../../../src/domain/picture/picture.ts';
-import { refusalsOf, type ProtocolChanges } from '../../../src/domain/protocol/own-protocol.ts';
+import { type ProtocolChanges } from '../../../src/domain/protocol/own-protocol.ts';
+import { refusalsOf } from '../../../src/domain/protocol/refuse-changes.ts';
 import { protocolValues, type ProtocolKey } from '../../../src/domain/protocol/values.ts';
 import { createLedger } from '../../../src/domain/state/ledger.ts';
 import { ownNumbers } from '../../../src/domain/state/house.ts';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { AnimalId, RackId, RoomId, TubId } from '../domain/core/ids.ts';
+import type { AnimalId, TubId } from '../domain/core/ids.ts';
 import type { DeskStatus } from '../domain/desk.ts';
 import { Icon, type IconName } from './components/Icon.tsx';
 import { lazy } from './lazy.tsx';
@@ -12,29 +12,10 @@ import { TonightScreen } from './screens/TonightScreen.tsx';
 import './app.css';
 import './components/components.css';
 
-const AddScreen = lazy(async () => (await import('./screens/AddScreen.tsx')).AddScreen);
-const AnimalScreen = lazy(async () => (await import('./screens/AnimalScreen.tsx')).AnimalScreen);
-const ChooseScreen = lazy(async () => (await import('./choosing/ChooseScreen.tsx')).ChooseScreen);
-const FindScreen = lazy(async () => (await import('./screens/FindScreen.tsx')).FindScreen);
-const LabelsHost = lazy(async () => (await import('./screens/LabelsHost.tsx')).LabelsHost);
-const LineageScreen = lazy(async () => (await import('./lineage/LineageScreen.tsx')).LineageScreen);
-const MealsScreen = lazy(async () => (await import('./screens/MealsScreen.tsx')).MealsScreen);
-const NewRackScreen = lazy(async () => (await import('./screens/NewRackScreen.tsx')).NewRackScreen);
-const PairScreen = lazy(async () => (await import('./genes/PairScreen.tsx')).PairScreen);
-const ProtocolScreen = lazy(
-  async () => (await import('./screens/ProtocolScreen.tsx')).ProtocolScreen,
-);
-const RackScreen = lazy(async () => (await import('./screens/RackScreen.tsx')).RackScreen);
-const RacksScreen = lazy(async () => (await import('./screens/RacksScreen.tsx')).RacksScreen);
-const RemindersScreen = lazy(
-  async () => (await import('./screens/RemindersScreen.tsx')).RemindersScreen,
-);
-const RoomScreen = lazy(async () => (await import('./screens/RoomScreen.tsx')).RoomScreen);
 const loadRound = async () => (await import('./screens/RoundScreen.tsx')).RoundScreen;
 const RoundScreen = lazy(loadRound);
-const SafeScreen = lazy(async () => (await import('./screens/SafeScreen.tsx')).SafeScreen);
-const SeasonScreen = lazy(async () => (await import('./screens/SeasonScreen.tsx')).SeasonScreen);
-const ShelfScreen = lazy(async () => (await import('./screens/ShelfScreen.tsx')).ShelfScreen);
+const loadOther = async () => (await import('./screens/OtherScreen.tsx')).OtherScreen;
+const OtherScreen = lazy(loadOther);
 const StartScreen = lazy(async () => (await import('./screens/StartScreen.tsx')).StartScreen);
 
 const FETCH_ROUND_AFTER_MS = 1_000;
@@ -67,7 +48,10 @@ function Shell({
   const status = useView('status', null) ?? lastSeen.value?.status;
   // The round must open at once, though the first screen need not wait for it.
   useEffect(() => {
-    const timer = setTimeout(() => loadRound().catch(() => undefined), FETCH_ROUND_AFTER_MS);
+    const timer = setTimeout(() => {
+      loadRound().catch(() => undefined);
+      loadOther().catch(() => undefined);
+    }, FETCH_ROUND_AFTER_MS);
     return () => clearTimeout(timer);
   }, []);
   const isNew = !isBegun && status !== undefined && status.records === 0;
@@ -85,51 +69,20 @@ function Shell({
 }
 
 function Screen() {
-  const [first = '', second = '', third = ''] = parts.value;
+  const [first = '', second = ''] = parts.value;
   if (looksLikeCode(parts.value)) return <CodeScreen text={first} />;
   switch (first) {
+    case '':
+    case 'tonight':
+      return <TonightScreen />;
     case 'round':
       return <RoundScreen />;
     case 'tub':
       return <TubScreen id={second as TubId} />;
     case 'snake':
       return <SnakeScreen id={second as AnimalId} />;
-    case 'animal':
-      return <AnimalScreen id={second as AnimalId} />;
-    case 'choose':
-      return <ChooseScreen />;
-    case 'pair':
-      return <PairScreen route={parts.value.slice(1)} />;
-    case 'lineage':
-      return <LineageScreen id={second as AnimalId} />;
-    case 'racks':
-      return <RacksScreen />;
-    case 'rack':
-      return <RackScreen id={second as RackId} />;
-    case 'room':
-      return <RoomScreen id={second as RoomId} form={third} />;
-    case 'meals':
-      return <MealsScreen id={second as RackId} />;
-    case 'find':
-      return <FindScreen />;
-    case 'add':
-      return <AddScreen position={second === '' ? undefined : second} />;
-    case 'new-rack':
-      return <NewRackScreen />;
-    case 'labels':
-      return <LabelsHost />;
-    case 'reminders':
-      return <RemindersScreen />;
-    case 'protocol':
-      return <ProtocolScreen key={second} begin={second === 'vet' ? 'vet' : undefined} />;
-    case 'safe':
-      return <SafeScreen />;
-    case 'season':
-      return <SeasonScreen />;
-    case 'shelf':
-      return <ShelfScreen />;
     default:
-      return <TonightScreen />;
+      return <OtherScreen route={parts.value} />;
   }
 }
 

@@ -1,0 +1,66 @@
+import type { AnimalId, RackId, RoomId } from '../../domain/core/ids.ts';
+import { lazy } from '../lazy.tsx';
+import { TonightScreen } from './TonightScreen.tsx';
+
+const AddScreen = lazy(async () => (await import('./AddScreen.tsx')).AddScreen);
+const AnimalScreen = lazy(async () => (await import('./AnimalScreen.tsx')).AnimalScreen);
+const ChooseScreen = lazy(async () => (await import('../choosing/ChooseScreen.tsx')).ChooseScreen);
+const FindScreen = lazy(async () => (await import('./FindScreen.tsx')).FindScreen);
+const LabelsHost = lazy(async () => (await import('./LabelsHost.tsx')).LabelsHost);
+const LineageScreen = lazy(
+  async () => (await import('../lineage/LineageScreen.tsx')).LineageScreen,
+);
+const MealsScreen = lazy(async () => (await import('./MealsScreen.tsx')).MealsScreen);
+const NewRackScreen = lazy(async () => (await import('./NewRackScreen.tsx')).NewRackScreen);
+const PairScreen = lazy(async () => (await import('../genes/PairScreen.tsx')).PairScreen);
+const ProtocolScreen = lazy(async () => (await import('./ProtocolScreen.tsx')).ProtocolScreen);
+const RackScreen = lazy(async () => (await import('./RackScreen.tsx')).RackScreen);
+const RacksScreen = lazy(async () => (await import('./RacksScreen.tsx')).RacksScreen);
+const RemindersScreen = lazy(async () => (await import('./RemindersScreen.tsx')).RemindersScreen);
+const RoomScreen = lazy(async () => (await import('./RoomScreen.tsx')).RoomScreen);
+const SafeScreen = lazy(async () => (await import('./SafeScreen.tsx')).SafeScreen);
+const SeasonScreen = lazy(async () => (await import('./SeasonScreen.tsx')).SeasonScreen);
+const ShelfScreen = lazy(async () => (await import('./ShelfScreen.tsx')).ShelfScreen);
+
+/** All screens that no first record waits for. What each is made of is named here and not in the first script. */
+export function OtherScreen({ route }: { readonly route: readonly string[] }) {
+  const [first = '', second = '', third = ''] = route;
+  switch (first) {
+    case 'animal':
+      return <AnimalScreen id={second as AnimalId} />;
+    case 'choose':
+      return <ChooseScreen />;
+    case 'pair':
+      return <PairScreen route={route.slice(1)} />;
+    case 'lineage':
+      return <LineageScreen id={second as AnimalId} />;
+    case 'racks':
+      return <RacksScreen />;
+    case 'rack':
+      return <RackScreen id={second as RackId} />;
+    case 'room':
+      return <RoomScreen id={second as RoomId} form={third} />;
+    case 'meals':
+      return <MealsScreen id={second as RackId} />;
+    case 'find':
+      return <FindScreen />;
+    case 'add':
+      return <AddScreen position={second === '' ? undefined : second} />;
+    case 'new-rack':
+      return <NewRackScreen />;
+    case 'labels':
+      return <LabelsHost />;
+    case 'reminders':
+      return <RemindersScreen />;
+    case 'protocol':
+      return <ProtocolScreen key={second} begin={second === 'vet' ? 'vet' : undefined} />;
+    case 'safe':
+      return <SafeScreen />;
+    case 'season':
+      return <SeasonScreen />;
+    case 'shelf':
+      return <ShelfScreen />;
+    default:
+      return <TonightScreen />;
+  }
+}

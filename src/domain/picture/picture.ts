@@ -3,6 +3,7 @@ import type { LabelCode } from '../core/code.ts';
 import { HOUSE, type AnimalId, type RackId, type RoomId, type TubId } from '../core/ids.ts';
 import { labelKey, type SubjectId } from '../events/subjects.ts';
 import { protocolWith, type ProtocolChanges } from '../protocol/own-protocol.ts';
+import { preySizesWith } from '../protocol/prey-sizes.ts';
 import { tasksFor } from '../rules/all.ts';
 import type { RoomFacts, Task } from '../rules/rule.ts';
 import type { Experience } from '../season/experience.ts';
@@ -79,6 +80,7 @@ export function createPicture(
   const house = () => ledger.subjects.get(HOUSE) as House | undefined;
   const protocolNow = () => protocolWith(ownNumbers(house()), changes);
   let protocol = protocolNow();
+  let preySizes = preySizesWith(house()?.preySizes ?? []);
   const nightOf = (moment: Moment): Day => roomNight(moment, protocol.rolloverHour);
   const get = <Found>(id: SubjectId) => ledger.subjects.get(id) as Found | undefined;
   const animal = (id: AnimalId) => get<Animal>(id);
@@ -101,6 +103,7 @@ export function createPicture(
   function factsAt(time: Clock): RoomFacts {
     return {
       protocol,
+      preySizes,
       night: nightOf(momentOf(time)),
       nowMs: time.ms,
       offsetMin: time.offsetMin,
@@ -145,7 +148,10 @@ export function createPicture(
     const before = facts;
     const changed = [...touched];
     const isNewProtocol = changed.includes(HOUSE);
-    if (isNewProtocol) protocol = protocolNow();
+    if (isNewProtocol) {
+      protocol = protocolNow();
+      preySizes = preySizesWith(house()?.preySizes ?? []);
+    }
     asOf = time;
     facts = factsAt(time);
     if (changed.some(isPlace)) walked = undefined;

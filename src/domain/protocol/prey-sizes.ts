@@ -20,6 +20,31 @@ export const preySizes: readonly PreySize[] = [
   { kind: 'mouse', size: 'adult', eachG: 22 },
 ];
 
+/** A size in use, and whether the keeper said himself what one weighs. */
+export interface KnownSize extends PreySize {
+  readonly isOwn: boolean;
+}
+
+const isSame = (a: Omit<PreySize, 'eachG'>, b: Omit<PreySize, 'eachG'>): boolean =>
+  a.kind === b.kind && a.size === b.size;
+
+/** The usual sizes with the keeper's own in their place, lightest first within a kind; null: no longer bought. */
+export function preySizesWith(
+  own: readonly {
+    readonly kind: Prey['kind'];
+    readonly size: string;
+    readonly eachG: number | null;
+  }[],
+): readonly KnownSize[] {
+  const usual = preySizes.filter((size) => !own.some((each) => isSame(each, size)));
+  const bought = own.flatMap(({ kind, size, eachG }) =>
+    eachG === null ? [] : [{ kind, size, eachG, isOwn: true }],
+  );
+  return [...usual.map((size) => ({ ...size, isOwn: false })), ...bought].toSorted((a, b) =>
+    a.kind === b.kind ? a.eachG - b.eachG : a.kind < b.kind ? -1 : 1,
+  );
+}
+
 /** Upper end of body mass in grams, and the share of it that makes a meal. Source: mealShare. */
 export const mealShares: readonly { readonly belowG: number; readonly share: number }[] = [
   { belowG: 200, share: 0.12 },

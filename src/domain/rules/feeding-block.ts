@@ -11,16 +11,6 @@ export function holdUntil(animal: Animal, room: RoomFacts): Day | undefined {
   return daysBetween(room.night, until) > 0 ? until : undefined;
 }
 
-/** Whether the next meal is the first since a regurgitation. */
-export function isFirstSinceRegurgitation(animal: Animal, room: RoomFacts): boolean {
-  const last = animal.regurgitations.at(-1);
-  if (!last) return false;
-  const since = room.nightOf(last);
-  return !animal.offers.some(
-    ({ at, outcome }) => outcome === 'ate' && daysBetween(since, room.nightOf(at)) > 0,
-  );
-}
-
 /**
  * Why an animal is not fed tonight, in words for the screen; undefined when nothing stands against.
  *

@@ -1,6 +1,6 @@
 import { addDays, daysBetween } from '../core/calendar.ts';
 import { showGrams } from '../core/units.ts';
-import { weighingInterval } from '../protocol/feeding-class.ts';
+import { weighingInterval } from '../protocol/cycle-plan.ts';
 import { agoWords, days } from './dates.ts';
 import type { Rule } from './rule.ts';
 

@@ -1,6 +1,7 @@
 import type { Day } from '../core/calendar.ts';
 import type { AnimalId, EventId } from '../core/ids.ts';
 import type { Prey } from '../events/feeding.ts';
+import type { KnownSize } from '../protocol/prey-sizes.ts';
 import type { StageFacts, Standing } from '../season/standing.ts';
 import type { SourceId } from '../sources.ts';
 import type { Animal } from '../state/animal.ts';
@@ -51,6 +52,8 @@ export interface RoomFacts extends StageFacts {
   readonly standing: (animal: Animal) => Standing | undefined;
   /** A name to use in a sentence. */
   readonly nameOf: (id: AnimalId) => string;
+  /** Sizes of prey in use, with what one weighs. */
+  readonly preySizes: readonly KnownSize[];
   /** The male in with her, by his own records: he may have been moved home, sold or lost. */
   readonly visitorOf: (animal: Animal) => AnimalId | undefined;
 }

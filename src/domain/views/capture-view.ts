@@ -3,8 +3,9 @@ import type { LabelCode } from '../core/code.ts';
 import type { AnimalId, ClutchId, EventId, IncubatorId, RoomId, TubId } from '../core/ids.ts';
 import type { Prey } from '../events/feeding.ts';
 import type { Picture } from '../picture/picture.ts';
-import { plannedMeal, showMeal, showPrey } from '../protocol/planned-meal.ts';
-import { feedingBlock, isFirstSinceRegurgitation } from '../rules/feeding-block.ts';
+import { showMeal, showPrey } from '../protocol/planned-meal.ts';
+import { feedingBlock } from '../rules/feeding-block.ts';
+import { mealOf } from '../rules/feeding-due.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Tub } from '../state/place.ts';
 import { recordLine, type RecordLine } from './record-line.ts';
@@ -144,10 +145,7 @@ function occupant(animal: Animal, picture: Picture): Occupant {
   const { facts } = picture;
   const weighing = animal.weighings.at(-1);
   const tasks = picture.tasks(animal.id);
-  const share = isFirstSinceRegurgitation(animal, facts)
-    ? facts.protocol.firstMealAfterHoldShare
-    : undefined;
-  const meal = plannedMeal(animal, share);
+  const meal = mealOf(animal, facts);
   const left = animal.offers.findLast(({ outcome }) => outcome === 'left');
   return {
     id: animal.id,

@@ -65,7 +65,7 @@ test('no plan is a meal that could not be written down, also after a regurgitati
       fc.option(anyPrey, { nil: undefined }),
       fc.constantFrom(undefined, 0.03, 0.05),
       (massG, last, share) => {
-        const mealG = preyG(plannedMeal(animalOf(massG, last), share)) ?? 0;
+        const mealG = preyG(plannedMeal(animalOf(massG, last), { share })) ?? 0;
         expect(mealG).toBeGreaterThan(0);
         expect(mealG / massG).toBeLessThan(share === undefined ? 0.35 : 0.2);
       },

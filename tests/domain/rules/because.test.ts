@@ -42,6 +42,7 @@ function allowed({ records }: Task, picture: Picture): Set<number> {
     ...sizes,
     ...between,
     ...protocolSums(picture),
+    ...kindCounts(events),
     events.length,
     nowMs,
   ]);
@@ -49,6 +50,13 @@ function allowed({ records }: Task, picture: Picture): Set<number> {
   function nightsOf({ at, notBefore }: RackEvent): Day[] {
     return notBefore === undefined ? [nightOf(at)] : [nightOf(at), nightOf(notBefore)];
   }
+}
+
+/** How many records of each kind there are among those named. */
+function kindCounts(events: readonly RackEvent[]): number[] {
+  const counts = new Map<string, number>();
+  for (const { type } of events) counts.set(type, (counts.get(type) ?? 0) + 1);
+  return [...counts.values()];
 }
 
 /** From ovulation to eggs is the sum of two links. */

@@ -132,8 +132,10 @@ describe('[F1] after a regurgitation', () => {
     const first = asked('F1', upset(14));
     expect(first?.meal?.eachG).toBeLessThanOrEqual(1_600 * 0.05);
     expect(first?.because.join(' ')).toContain('small');
-    const ate = anEvent('meal-offered', { prey: smallRat, at: nightsAgo(10) });
-    expect(asked('F1', [...upset(24), ate])?.because.join(' ')).not.toContain('small one');
+    const ate = anEvent('meal-offered', { prey: smallRat, at: nightsAgo(20) });
+    const second = asked('F1', [...upset(34), ate])?.because.join(' ');
+    expect(second).toContain('less than the usual one');
+    expect(second).not.toContain('small one');
   });
 
   test('the meal it brought up does not count as eaten since', () => {

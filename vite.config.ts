@@ -45,7 +45,7 @@ export default defineConfig({
       injectRegister: false,
       injectManifest: {
         globPatterns: ['**/*.{html,js,css,svg,png,wasm,webmanifest}'],
-        maximumFileSizeToCacheInBytes: 3_000_000,
+        maximumFileSizeToCacheInBytes: 4_000_000,
         rollupFormat: 'iife',
       },
       manifest: {

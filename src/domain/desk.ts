@@ -23,12 +23,16 @@ import type { LabelsView } from './views/labels-view.ts';
 import type { LanesView } from './views/lanes-view.ts';
 import type { LineageView } from './views/lineage-view.ts';
 import type { PairAsk, PairView } from './views/pair-view.ts';
+import type { MateCell, MatesAsk } from './views/mates-view.ts';
+import type { MovesView } from './views/moves-view.ts';
 import type { MateWarning } from './views/pair-warnings-view.ts';
+import type { PlanView } from './views/plan-view.ts';
 import type { ProtocolPreview } from './views/protocol-preview.ts';
 import type { ProtocolView } from './views/protocol-view.ts';
 import type { Reading } from './views/reading-view.ts';
 import type { RoomAsk, RoomView } from './views/room-view.ts';
 import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
+import type { RotationView } from './views/rotation-view.ts';
 import type { SeasonView } from './views/season-view.ts';
 import type { TonightView } from './views/tonight-view.ts';
 import type { YoungView } from './views/young-view.ts';
@@ -86,6 +90,12 @@ export interface Views {
   readonly pair: { readonly ask: PairAsk; readonly view: PairView };
   /** What weighs against pairing an animal with each mate there is. */
   readonly pairWarnings: { readonly ask: AnimalId; readonly view: readonly MateWarning[] };
+  /** The board of females against males, and the book of the males. */
+  readonly rotation: { readonly ask: null; readonly view: RotationView };
+  /** Every male against one female. */
+  readonly mates: { readonly ask: MatesAsk; readonly view: readonly MateCell[] };
+  /** Tonight's moves of males, by the plan that was kept. */
+  readonly moves: { readonly ask: null; readonly view: MovesView };
   /** What is made of words about genes that are still being typed. */
   readonly reading: { readonly ask: string; readonly view: Reading };
   /** A female's clutches, to count their young. */
@@ -195,6 +205,8 @@ export interface Commands {
     readonly ask: null;
     readonly answer: Result<{ readonly readings: number; readonly ids: readonly EventId[] }>;
   };
+  /** The best rotation of the next nights. Changes nothing: keeping it is a record. */
+  readonly planVisits: { readonly ask: null; readonly answer: PlanView };
   readonly setInitials: { readonly ask: string; readonly answer: null };
   readonly eraseDemo: { readonly ask: null; readonly answer: null };
   /** The page came back to the front: time may have passed. */

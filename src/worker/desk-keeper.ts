@@ -13,6 +13,7 @@ import { calendarEntries } from '../domain/views/calendar-view.ts';
 import type { DeviceNotes } from '../store/device-notes.ts';
 import type { Collection, World } from './collection.ts';
 import { deskStatus } from './desk-status.ts';
+import { createPlanner } from './planner/plan-handler.ts';
 import { createReadingsReader } from './readings.ts';
 import { photoHandlers } from './photo-handlers.ts';
 import type { LookedInto } from './restore.ts';
@@ -143,6 +144,7 @@ export function createDeskKeeper(
       },
       giveCard: (wanted) => write(newLabelDrafts(wanted, picture, world.chance)),
       ...createReadingsReader(world, collection, write),
+      ...createPlanner(collection),
       async backUp() {
         await collection.readHistory();
         await nameCollection();

@@ -11,6 +11,8 @@ import { geneWhyView } from '../domain/views/gene-why-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
 import { lanesView } from '../domain/views/lanes-view.ts';
 import { lineageView } from '../domain/views/lineage-view.ts';
+import { matesView } from '../domain/views/mates-view.ts';
+import { movesView } from '../domain/views/moves-view.ts';
 import { pairView } from '../domain/views/pair-view.ts';
 import { pairWarningsView } from '../domain/views/pair-warnings-view.ts';
 import { protocolPreview } from '../domain/views/protocol-preview.ts';
@@ -18,6 +20,7 @@ import { protocolView } from '../domain/views/protocol-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
 import { readingView } from '../domain/views/reading-view.ts';
 import { roomView } from '../domain/views/room-view.ts';
+import { rotationView } from '../domain/views/rotation-view.ts';
 import { seasonView } from '../domain/views/season-view.ts';
 import { tomorrowView } from '../domain/views/tomorrow-view.ts';
 import { youngView } from '../domain/views/young-view.ts';
@@ -46,6 +49,9 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   geneList: (_ask, picture) => geneListView(picture),
   pair: pairView,
   pairWarnings: pairWarningsView,
+  rotation: (_ask, picture) => rotationView(picture),
+  mates: matesView,
+  moves: (_ask, picture) => movesView(picture),
   reading: readingView,
   young: youngView,
   find: findView,

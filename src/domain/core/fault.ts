@@ -1,4 +1,4 @@
-export type FaultCode = 'storage-failed' | 'storage-full' | 'not-a-picture';
+export type FaultCode = 'storage-failed' | 'storage-full' | 'not-a-picture' | 'no-plan';
 
 /**
  * The world outside the program let us down: a full disk, a damaged file.

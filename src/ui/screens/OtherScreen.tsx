@@ -11,6 +11,7 @@ const LineageScreen = lazy(
   async () => (await import('../lineage/LineageScreen.tsx')).LineageScreen,
 );
 const MealsScreen = lazy(async () => (await import('./MealsScreen.tsx')).MealsScreen);
+const MovesScreen = lazy(async () => (await import('../rotation/MovesScreen.tsx')).MovesScreen);
 const NewRackScreen = lazy(async () => (await import('./NewRackScreen.tsx')).NewRackScreen);
 const PairScreen = lazy(async () => (await import('../genes/PairScreen.tsx')).PairScreen);
 const ProtocolScreen = lazy(async () => (await import('./ProtocolScreen.tsx')).ProtocolScreen);
@@ -18,6 +19,9 @@ const RackScreen = lazy(async () => (await import('./RackScreen.tsx')).RackScree
 const RacksScreen = lazy(async () => (await import('./RacksScreen.tsx')).RacksScreen);
 const RemindersScreen = lazy(async () => (await import('./RemindersScreen.tsx')).RemindersScreen);
 const RoomScreen = lazy(async () => (await import('./RoomScreen.tsx')).RoomScreen);
+const RotationScreen = lazy(
+  async () => (await import('../rotation/RotationScreen.tsx')).RotationScreen,
+);
 const SafeScreen = lazy(async () => (await import('./SafeScreen.tsx')).SafeScreen);
 const SeasonScreen = lazy(async () => (await import('./SeasonScreen.tsx')).SeasonScreen);
 const ShelfScreen = lazy(async () => (await import('./ShelfScreen.tsx')).ShelfScreen);
@@ -32,6 +36,10 @@ export function OtherScreen({ route }: { readonly route: readonly string[] }) {
       return <ChooseScreen />;
     case 'pair':
       return <PairScreen route={route.slice(1)} />;
+    case 'rotation':
+      return <RotationScreen page={second} />;
+    case 'moves':
+      return <MovesScreen />;
     case 'lineage':
       return <LineageScreen id={second as AnimalId} />;
     case 'racks':

@@ -37,6 +37,9 @@ export function ShelfScreen() {
         <SlabLink icon="pair" href="#/choose" under="which two come nearest to what you want">
           Choose pairs
         </SlabLink>
+        <SlabLink icon="male" href="#/rotation" under="who visits whom in the next 14 nights">
+          Share the males
+        </SlabLink>
         <SlabLink icon="print" href="#/labels">
           Print labels
         </SlabLink>

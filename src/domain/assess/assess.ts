@@ -4,6 +4,7 @@ import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
 import { assessScan, assessShed } from './assess-body.ts';
 import { assessProtocol, assessVet } from './assess-household.ts';
+import { assessLeaving } from './assess-leaving.ts';
 import { assessMeal } from './assess-meal.ts';
 import { assessIntroduction } from './assess-pair.ts';
 import { assessRoomReading } from './assess-room.ts';
@@ -62,6 +63,8 @@ function byKind(draft: Draft, animal: Animal, picture: Picture, previous: Previo
       return assessShed(draft, animal, picture);
     case 'follicles-scanned':
       return assessScan(draft, animal, picture);
+    case 'left':
+      return assessLeaving(draft, animal, picture);
     case 'moved':
       return assessMove(draft, animal, picture);
     default:

@@ -19,4 +19,5 @@ export function hoursWords(minutes: number): string {
 export const agoWords = (minutes: number): string =>
   minutes < 1 ? 'just now' : `${hoursWords(minutes)} ago`;
 
-export const madeBy = ({ sensor }: Measured): string => (sensor === undefined ? 'By hand' : sensor);
+export const madeBy = ({ sensor }: Pick<Measured, 'sensor'>): string =>
+  sensor === undefined ? 'By hand' : sensor;

@@ -1,6 +1,8 @@
 import type { Animal } from '../state/animal.ts';
 import { conflict } from './rule-conflict.ts';
+import { damRecovery } from './rule-dam-recovery.ts';
 import { eggLook } from './rule-egg-look.ts';
+import { eggsLeft } from './rule-eggs-left.ts';
 import { escaped } from './rule-escaped.ts';
 import { feedDue } from './rule-feed-due.ts';
 import { graveSign } from './rule-grave-sign.ts';
@@ -20,6 +22,7 @@ import type { RoomFacts, Rule, RuleId, Task } from './rule.ts';
 export const rules: readonly Rule[] = [
   escaped,
   graveSign,
+  eggsLeft,
   layLate,
   eggLook,
   ovulationLook,
@@ -32,6 +35,7 @@ export const rules: readonly Rule[] = [
   pairAgain,
   scanDue,
   weighDue,
+  damRecovery,
   conflict,
 ];
 

@@ -21,7 +21,9 @@ export type RuleId =
   | 'S6'
   | 'S7'
   | 'S8'
-  | 'S9';
+  | 'S9'
+  | 'L1'
+  | 'L2';
 
 export const acts = [
   'settle',

@@ -72,6 +72,8 @@ export interface Animal {
   /** Of a dam: the last count of each clutch's young. */
   readonly youngCounted?: readonly EventOf<'young-counted'>[] | undefined;
   readonly geneTests?: readonly EventOf<'gene-tested'>[] | undefined;
+  /** The last course a vet prescribed. */
+  readonly treated?: { readonly at: Moment; readonly until?: Day | undefined } | undefined;
   /** The last grave sign, until the same is noted as a lesser one. */
   readonly graveSign?: EventOf<'health-noted'> | undefined;
   /** When each rule was last passed over on purpose. */

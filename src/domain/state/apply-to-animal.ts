@@ -80,6 +80,9 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
       else if (isSame) animal.graveSign = undefined;
       break;
     }
+    case 'treated':
+      animal.treated = { at: event.at, until: event.until };
+      break;
     case 'hatched':
       animal.hatched = event;
       break;

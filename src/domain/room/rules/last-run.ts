@@ -13,7 +13,7 @@ export interface Run {
  * is not.
  */
 export function lastRun(
-  { readings }: Series,
+  { readings }: Pick<Series, 'readings'>,
   isOutside: (reading: Reading) => boolean,
   gapMin: number,
 ): Run | undefined {

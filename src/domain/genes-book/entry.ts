@@ -3,7 +3,15 @@ import type { Animal } from '../state/animal.ts';
 /** What the book reads of an animal: none but these fields can change a chance. */
 export type Entry = Pick<
   Animal,
-  'id' | 'sex' | 'traits' | 'hatchedDay' | 'dam' | 'sires' | 'youngCounted' | 'geneTests'
+  | 'id'
+  | 'sex'
+  | 'traits'
+  | 'hatchedDay'
+  | 'hatched'
+  | 'dam'
+  | 'sires'
+  | 'youngCounted'
+  | 'geneTests'
 >;
 
 const fields = [
@@ -11,6 +19,7 @@ const fields = [
   'sex',
   'traits',
   'hatchedDay',
+  'hatched',
   'dam',
   'sires',
   'youngCounted',

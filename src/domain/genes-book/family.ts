@@ -79,11 +79,12 @@ export function familyOf(entries: readonly Entry[]): Family {
 }
 
 /**
- * Siblings that hatched in one year share a clutch, so that one of several males fathered them all.
- * Where the day is not known each has a clutch of its own.
+ * The clutch it is on record to have hatched from. Else siblings of one year are taken to share a
+ * clutch, so that one of several males fathered them all; where the day is not known each has a
+ * clutch of its own.
  */
 function clutchOf(
-  { id, dam, sires, hatchedDay }: Entry,
+  { id, dam, sires, hatchedDay, hatched }: Entry,
   counted: readonly EventOf<'young-counted'>[],
 ): string | undefined {
   if (dam === undefined && sires.length === 0) return undefined;
@@ -92,13 +93,15 @@ function clutchOf(
     (count) =>
       count.animal === dam &&
       siresOf(count) === males &&
-      hatchedDay !== undefined &&
-      Math.abs(daysBetween(hatchedDay, dayOf(count))) <= ONE_CLUTCH_DAYS,
+      (hatched ? hatched.clutch === count.clutch : isNear(hatchedDay, count)),
   );
   if (own) return own.clutch;
-  const when = hatchedDay?.slice(0, 4) ?? id;
+  const when = hatched?.clutch ?? hatchedDay?.slice(0, 4) ?? id;
   return `of ${dam ?? 'nobody'} by ${males} in ${when}`;
 }
+
+const isNear = (day: Entry['hatchedDay'], count: EventOf<'young-counted'>): boolean =>
+  day !== undefined && Math.abs(daysBetween(day, dayOf(count))) <= ONE_CLUTCH_DAYS;
 
 const siresOf = ({ sires }: EventOf<'young-counted'>): string =>
   [...new Set<string>(sires.map(({ male }) => male))].toSorted().join(' ');

@@ -6,7 +6,7 @@ import { genesBook } from '../../../src/domain/genes-book/genes-book.ts';
 import { createPicture } from '../../../src/domain/picture/picture.ts';
 import { createLedger } from '../../../src/domain/state/ledger.ts';
 import { anEvent, clockAt, nightsAgo, TONIGHT } from '../../make.ts';
-import { animalId } from '../../make-ids.ts';
+import { animalId, clutchId } from '../../make-ids.ts';
 import { bookOf, bredFrom, copies, counted, snake } from './make-book.ts';
 
 // Expected chances are worked out by hand from Mendel's rules and Bayes' theorem, beside each.
@@ -131,6 +131,26 @@ describe('what is seen', () => {
     // A clown has a clown for a father; the two males were as likely before.
     expect(copies(family('2025'), 5, 'clown').two).toBeCloseTo(1, 6);
     expect(copies(family('2024'), 5, 'clown').two).toBeCloseTo(1 / 2, 6);
+  });
+
+  it('goes by the clutch it is on record to have hatched from, before it goes by the year', () => {
+    const from = (n: number, clutch: number) =>
+      anEvent('hatched', { animal: animalId(n), clutch: clutchId(clutch), defects: [] });
+    const family = (clutchOfFive: number) =>
+      bookOf([
+        snake(1, 'female', 'Clown'),
+        snake(2, 'male', 'Clown'),
+        snake(3, 'male', 'Normal'),
+        snake(4, 'female', 'Clown', '2025-12-30'),
+        snake(5, 'female', '', clutchOfFive === 1 ? '2026-01-02' : '2025-12-29'),
+        bredFrom(4, 1, 2, 3),
+        bredFrom(5, 1, 2, 3),
+        from(4, 1),
+        from(5, clutchOfFive),
+      ]);
+    // As above: the same father within a clutch, either of the two in another.
+    expect(copies(family(1), 5, 'clown').two).toBeCloseTo(1, 6);
+    expect(copies(family(2), 5, 'clown').two).toBeCloseTo(1 / 2, 6);
   });
 
   it('in a named young is not asked of the count again', () => {

@@ -71,5 +71,7 @@ export default defineConfig({
     include: ['tests/**/*.test.{ts,tsx}'],
     // The code under test has no global state, so test files can share a process.
     isolate: false,
+    // Properties run to hundreds of cases; a busy machine is no failure, and a hang still is.
+    testTimeout: 60_000,
   },
 });

@@ -3,6 +3,7 @@ import type { AnimalId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 import { lossSinceSeason } from '../season/male-stage.ts';
 import type { Animal } from '../state/animal.ts';
+import { isThisSeason, staysNow } from './this-season.ts';
 
 /** The share of his mass before the season that he has lost; undefined where nobody can say. */
 export function lossShare(male: Animal, { facts }: Picture): number | undefined {
@@ -28,12 +29,14 @@ export function restNights(male: Animal, picture: Picture): number {
 }
 
 /** The females he was in with this season. */
-export const femalesHad = ({ season }: Animal): readonly AnimalId[] => [
-  ...new Set((season?.stays ?? []).map(({ female }) => female)),
+export const femalesHad = (male: Animal, picture: Picture): readonly AnimalId[] => [
+  ...new Set(staysNow(male, picture).map(({ female }) => female)),
 ];
 
 /** One whose first stays are of this season has fewer. Source: malesShared. */
-export function mostFemales(male: Animal, { facts: { protocol } }: Picture): number {
-  // Of seasons that are over, only a lock and the dates are kept.
-  return male.pastSeasons.length === 0 ? protocol.youngMaleFemales : protocol.maleFemales;
+export function mostFemales(male: Animal, picture: Picture): number {
+  const { protocol } = picture.facts;
+  const { season, pastSeasons } = male;
+  const isFirst = pastSeasons.length === 0 && (!season || isThisSeason(season.openedAt, picture));
+  return isFirst ? protocol.youngMaleFemales : protocol.maleFemales;
 }

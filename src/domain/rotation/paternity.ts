@@ -1,8 +1,9 @@
-import { daysBetween, type Day } from '../core/calendar.ts';
+import { daysBetween, type Day, type Moment } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Season } from '../state/season.ts';
+import { isThisSeason } from './this-season.ts';
 
 /** What the records say of one male as a possible father of her coming or last clutch. */
 export interface PossibleFather {
@@ -30,10 +31,13 @@ export function possibleFathers(female: Animal, picture: Picture): readonly Poss
   if (!season) return [];
   const now = picture.standing(female)?.now;
   const ovulation = now?.season === season ? now.ovulation?.last : undefined;
-  const found = malesOf(season, ovulation, picture, false);
-  const earlier = female.pastSeasons
-    .slice(-1)
+  const from = season.laid?.at ?? season.ovulation?.at;
+  const isNow = (at: Moment): boolean => from !== undefined || isThisSeason(at, picture);
+  const [current, before] = split(season, isNow);
+  const found = malesOf(current, ovulation, picture, false);
+  const earlier = [before, ...female.pastSeasons.slice(-1)]
     .flatMap((each) => malesOf(each, undefined, picture, true))
+    .filter(({ male }, i, all) => all.findIndex((each) => each.male === male) === i)
     .filter(({ male }) => !found.some((each) => each.male === male))
     .map((each) => ({
       ...each,
@@ -42,8 +46,24 @@ export function possibleFathers(female: Animal, picture: Picture): readonly Poss
   return [...found, ...earlier];
 }
 
+type Seen = Pick<Season, 'stays' | 'locks'>;
+
+/** What was seen of males in this season, and in one before that nothing has closed. */
+function split({ stays, locks }: Season, isNow: (at: Moment) => boolean): readonly [Seen, Seen] {
+  return [
+    {
+      stays: stays.filter(({ since }) => isNow(since)),
+      locks: locks.filter(({ at }) => isNow(at)),
+    },
+    {
+      stays: stays.filter(({ since }) => !isNow(since)),
+      locks: locks.filter(({ at }) => !isNow(at)),
+    },
+  ];
+}
+
 function malesOf(
-  season: Season,
+  season: Seen,
   ovulation: Day | undefined,
   { facts }: Picture,
   isEarlier: boolean,

@@ -46,10 +46,18 @@ export function readProblem(picture: Picture): PlanProblem {
         : [],
     ),
     away,
-    kept: (rotation.plan?.visits ?? []).map(({ female, male, in: into, out }) => {
-      return { female, male, in: toNight(into), out: toNight(out) };
-    }),
+    kept: keptVisits(picture),
   };
+}
+
+/** The visits of the plan that was kept last; one older than it reaches is gone by no more. */
+export function keptVisits(picture: Picture): readonly Visit[] {
+  const { night } = picture.facts;
+  const { plan } = rotationOf(picture);
+  if (!plan || daysBetween(plan.night, night) >= PLAN_NIGHTS) return [];
+  return plan.visits.map(({ female, male, in: into, out }) => {
+    return { female, male, in: daysBetween(night, into), out: daysBetween(night, out) };
+  });
 }
 
 /** What is wanted still: of a female that has laid since, the wish was of the season before. */

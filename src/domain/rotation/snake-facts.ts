@@ -5,6 +5,7 @@ import { dueNight } from '../rules/feeding-due.ts';
 import type { Animal } from '../state/animal.ts';
 import { femalesHad, lossShare, maleStopped, mostFemales, restNights } from './male-limits.ts';
 import type { Night, PlanFemale, PlanMale, PlanSnake } from './plan-problem.ts';
+import { staysNow } from './this-season.ts';
 
 /** Visits so far back still count as lately, in days. */
 const LATELY_DAYS = 28;
@@ -44,7 +45,7 @@ function apart(animal: Animal, { facts }: Picture): string | undefined {
 export function maleFacts(male: Animal, picture: Picture): PlanMale {
   const { facts } = picture;
   const of = (moment: Moment): Night => daysBetween(facts.night, facts.nightOf(moment));
-  const stays = male.season?.stays ?? [];
+  const stays = staysNow(male, picture);
   const home = stays.at(-1);
   const loss = Math.max(0, lossShare(male, picture) ?? 0);
   return {
@@ -54,7 +55,7 @@ export function maleFacts(male: Animal, picture: Picture): PlanMale {
     stopped: maleStopped(male, picture),
     lossOfStop: Math.min(1, loss / facts.protocol.maleLossStopShare),
     lateVisits: stays.filter(({ since }) => of(since) > -LATELY_DAYS).length,
-    had: femalesHad(male),
+    had: femalesHad(male, picture),
     mostFemales: mostFemales(male, picture),
   };
 }
@@ -64,7 +65,7 @@ export function femaleFacts(female: Animal, picture: Picture): PlanFemale {
   const of = (moment: Moment): Night => daysBetween(facts.night, facts.nightOf(moment));
   const standing = picture.standing(female);
   const scan = standing?.now?.scan;
-  const last = female.season?.stays.at(-1);
+  const last = staysNow(female, picture).at(-1);
   const ended = last && of(last.until ?? last.since);
   const closed = whyClosed(female, picture);
   const { pairAgainDays, pairStopMm, largeFromMm } = facts.protocol;

@@ -9,6 +9,7 @@ import {
   mostFemales,
   restNights,
 } from '../rotation/male-limits.ts';
+import { locksNow, staysNow } from '../rotation/this-season.ts';
 import { agoWords, days } from '../rules/dates.ts';
 import type { Animal } from '../state/animal.ts';
 
@@ -55,8 +56,8 @@ function massWords(male: Animal, picture: Picture): string {
 }
 
 function visitsWords(male: Animal, picture: Picture): string {
-  const { stays = [], locks = [] } = male.season ?? {};
-  const had = femalesHad(male).length;
+  const [stays, locks] = [staysNow(male, picture), locksNow(male, picture)];
+  const had = femalesHad(male, picture).length;
   const most = mostFemales(male, picture);
   const locked = `${locks.length} ${locks.length === 1 ? 'lock' : 'locks'} seen`;
   const visits = `${stays.length} ${stays.length === 1 ? 'visit' : 'visits'}`;
@@ -70,7 +71,7 @@ function restWords(male: Animal, picture: Picture): string {
     const since = facts.nightOf(male.visit.since);
     return `In with ${facts.nameOf(male.visit.with)} since ${agoWords(since, facts.night)}.`;
   }
-  const stay = male.season?.stays.at(-1);
+  const stay = staysNow(male, picture).at(-1);
   if (!stay) return 'Not out this season.';
   const home = facts.nightOf(stay.until ?? stay.since);
   return `Home for ${days(nightAgo(home))}; he rests ${days(restNights(male, picture))} between visits.`;

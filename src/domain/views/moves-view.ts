@@ -3,7 +3,7 @@ import type { AnimalId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 import { barsForAll, barsOnEntry } from '../rotation/bars.ts';
 import type { Visit } from '../rotation/plan-problem.ts';
-import { readProblem, rotationOf } from '../rotation/read-problem.ts';
+import { keptVisits, readProblem, rotationOf } from '../rotation/read-problem.ts';
 import { meetingsOf } from '../rotation/visit-model.ts';
 import type { EventOf } from '../events/event.ts';
 import { barWords } from './plan-words.ts';
@@ -52,11 +52,8 @@ export interface MovesView {
 export function movesView(picture: Picture): MovesView {
   const { facts } = picture;
   const problem = readProblem(picture);
-  const { plan, away } = rotationOf(picture);
-  const toNight = (day: Day): number => daysBetween(facts.night, day);
-  const kept = (plan?.visits ?? []).map((each) => {
-    return { ...each, in: toNight(each.in), out: toNight(each.out) };
-  });
+  const { away } = rotationOf(picture);
+  const kept = keptVisits(picture);
   const outs = problem.underWay
     .filter(({ out }) => out <= 0)
     .map((stay) => move('out', stay, undefined, picture));
@@ -80,7 +77,7 @@ export function movesView(picture: Picture): MovesView {
         (visit) =>
           `${facts.nameOf(visit.male)} was to go to ${facts.nameOf(visit.female)} and did not. The plan makes up for it.`,
       ),
-    hasPlan: plan !== undefined,
+    hasPlan: kept.length > 0,
   };
 }
 

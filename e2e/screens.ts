@@ -1,6 +1,7 @@
 import { expect, type Page } from '@playwright/test';
 import { captureStops, openCapture } from './capture-stops.ts';
 import { geneStops } from './gene-stops.ts';
+import { rotationStops } from './rotation-stops.ts';
 import { heading, to, type ScreenStop } from './screen-stop.ts';
 
 /** Opens the demo from the first screen. */
@@ -115,6 +116,7 @@ export const screens: readonly ScreenStop[] = [
       await expect(page.getByRole('heading', { name: 'Signs, in your records' })).toBeVisible();
     },
   },
+  ...rotationStops,
   {
     name: 'find',
     visit: async (page) => {

@@ -116,6 +116,23 @@ export const screens: readonly ScreenStop[] = [
       await expect(page.getByRole('heading', { name: 'Signs, in your records' })).toBeVisible();
     },
   },
+  {
+    name: 'feeding',
+    visit: async (page) => {
+      await to('/feeding')(page);
+      await heading(page, 'Feeding');
+      await expect(page.getByRole('heading', { name: 'Thaw list' })).toBeVisible();
+    },
+  },
+  {
+    name: 'prey',
+    visit: async (page) => {
+      await to('/prey')(page);
+      await heading(page, 'Prey');
+      await expect(page.getByRole('heading', { name: 'Your sizes' })).toBeVisible();
+      await expect(page.getByRole('columnheader', { name: 'Order' })).toBeVisible();
+    },
+  },
   ...rotationStops,
   {
     name: 'find',

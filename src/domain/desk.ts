@@ -15,6 +15,7 @@ import type { AnimalView } from './views/animal-view.ts';
 import type { CaptureView, Found } from './views/capture-view.ts';
 import type { ChooseAsk, ChooseView } from './views/choose-view.ts';
 import type { EveningView } from './views/evening-view.ts';
+import type { FeedingView } from './views/feeding-view.ts';
 import type { Hit } from './views/find-view.ts';
 import type { GeneListView } from './views/gene-list-view.ts';
 import type { GeneAsk, GeneWhyView } from './views/gene-why-view.ts';
@@ -27,6 +28,7 @@ import type { MateCell, MatesAsk } from './views/mates-view.ts';
 import type { MovesView } from './views/moves-view.ts';
 import type { MateWarning } from './views/pair-warnings-view.ts';
 import type { PlanView } from './views/plan-view.ts';
+import type { PreyView } from './views/prey-view.ts';
 import type { ProtocolPreview } from './views/protocol-preview.ts';
 import type { ProtocolView } from './views/protocol-view.ts';
 import type { Reading } from './views/reading-view.ts';
@@ -100,6 +102,10 @@ export interface Views {
   readonly reading: { readonly ask: string; readonly view: Reading };
   /** A female's clutches, to count their young. */
   readonly young: { readonly ask: AnimalId; readonly view: YoungView | undefined };
+  /** Tonight's feeding, and what to thaw for it. */
+  readonly feeding: { readonly ask: null; readonly view: FeedingView };
+  /** The freezer, and what to order for so many weeks. */
+  readonly prey: { readonly ask: number; readonly view: PreyView };
   readonly find: { readonly ask: string; readonly view: readonly Hit[] };
   readonly room: { readonly ask: RoomAsk; readonly view: RoomView | undefined };
   readonly labels: { readonly ask: null; readonly view: LabelsView };

@@ -187,6 +187,9 @@ export const sources = {
   refusals: practice(
     'what a refusal means hangs on stage, season and weight; a count of refusals alone misleads. Temperature is the first cause of not eating.',
   ),
+  preyStock: practice(
+    'frozen prey keeps 6–12 months at −18 °C, what came first is used first, and nothing is frozen again.',
+  ),
   firstFood: practice(
     'the first shed comes 7–14 days after hatching, the first offer 1–7 days after it.',
   ),

@@ -4,6 +4,7 @@ import { animalView } from '../domain/views/animal-view.ts';
 import { calendarEntries } from '../domain/views/calendar-view.ts';
 import { chooseView } from '../domain/views/choose-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
+import { feedingView } from '../domain/views/feeding-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { geneListView } from '../domain/views/gene-list-view.ts';
 import { genesView } from '../domain/views/genes-view.ts';
@@ -15,6 +16,7 @@ import { matesView } from '../domain/views/mates-view.ts';
 import { movesView } from '../domain/views/moves-view.ts';
 import { pairView } from '../domain/views/pair-view.ts';
 import { pairWarningsView } from '../domain/views/pair-warnings-view.ts';
+import { preyView } from '../domain/views/prey-view.ts';
 import { protocolPreview } from '../domain/views/protocol-preview.ts';
 import { protocolView } from '../domain/views/protocol-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
@@ -54,6 +56,8 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   moves: (_ask, picture) => movesView(picture),
   reading: readingView,
   young: youngView,
+  feeding: (_ask, picture) => feedingView(picture),
+  prey: preyView,
   find: findView,
   room: roomView,
   labels: (_ask, picture) => labelsView(picture),

@@ -32,6 +32,11 @@ export const appetiteReasons: ReasonsFor<typeof appetiteValues> = {
     why: 'Half to three quarters, until it keeps them down.',
     source: 'regurgitation',
   },
+  orderDays: {
+    name: 'Say that prey runs out',
+    why: 'A delivery takes days, and a size may be sold out. Days before.',
+    source: 'preyStock',
+  },
   acceptanceWorth: {
     name: 'Weight of the usual appetite',
     why: 'So many of its own offers weigh as much as what its class usually eats.',

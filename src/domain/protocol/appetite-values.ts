@@ -38,6 +38,12 @@ export const appetiteValues = {
     from: 0.5,
     to: 0.75,
   },
+  orderDays: {
+    value: 10,
+    unit: 'days',
+    from: 5,
+    to: 28,
+  },
   acceptanceWorth: {
     value: 4,
     unit: 'offers',

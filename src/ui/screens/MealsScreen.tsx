@@ -26,8 +26,9 @@ const saidWords: Record<Said, string> = {
 /** A rack's or a row's meals at once: all ate as planned, except those tapped. */
 export function MealsScreen({ id }: { readonly id: RackId }) {
   const meals = useView('meals', id);
-  const [row, setRow] = useState<number>();
+  const [picked, setRow] = useState<number>();
   const rows = [...new Set(meals?.map((meal) => meal.row))];
+  const row = rowOn(picked, rows);
   const shown = (meals ?? []).filter((meal) => row === undefined || meal.row === row);
   return (
     <Page title="Meals of the rack" back>
@@ -58,6 +59,12 @@ export function MealsScreen({ id }: { readonly id: RackId }) {
       {shown.length > 0 && <MealTable meals={shown} key={row ?? 'all'} />}
     </Page>
   );
+}
+
+/** Once a row is written, the next one with a meal due stands there: never all the rest at once. */
+function rowOn(picked: number | undefined, rows: readonly number[]): number | undefined {
+  if (picked === undefined || rows.length === 0 || rows.includes(picked)) return picked;
+  return rows.find((row) => row > picked) ?? rows[0];
 }
 
 function MealTable({ meals }: { readonly meals: readonly RowMeal[] }) {

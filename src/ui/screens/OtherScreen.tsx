@@ -5,6 +5,9 @@ import { TonightScreen } from './TonightScreen.tsx';
 const AddScreen = lazy(async () => (await import('./AddScreen.tsx')).AddScreen);
 const AnimalScreen = lazy(async () => (await import('./AnimalScreen.tsx')).AnimalScreen);
 const ChooseScreen = lazy(async () => (await import('../choosing/ChooseScreen.tsx')).ChooseScreen);
+const FeedingScreen = lazy(
+  async () => (await import('../feeding/FeedingScreen.tsx')).FeedingScreen,
+);
 const FindScreen = lazy(async () => (await import('./FindScreen.tsx')).FindScreen);
 const LabelsHost = lazy(async () => (await import('./LabelsHost.tsx')).LabelsHost);
 const LineageScreen = lazy(
@@ -14,6 +17,7 @@ const MealsScreen = lazy(async () => (await import('./MealsScreen.tsx')).MealsSc
 const MovesScreen = lazy(async () => (await import('../rotation/MovesScreen.tsx')).MovesScreen);
 const NewRackScreen = lazy(async () => (await import('./NewRackScreen.tsx')).NewRackScreen);
 const PairScreen = lazy(async () => (await import('../genes/PairScreen.tsx')).PairScreen);
+const PreyScreen = lazy(async () => (await import('../feeding/PreyScreen.tsx')).PreyScreen);
 const ProtocolScreen = lazy(async () => (await import('./ProtocolScreen.tsx')).ProtocolScreen);
 const RackScreen = lazy(async () => (await import('./RackScreen.tsx')).RackScreen);
 const RacksScreen = lazy(async () => (await import('./RacksScreen.tsx')).RacksScreen);
@@ -50,6 +54,10 @@ export function OtherScreen({ route }: { readonly route: readonly string[] }) {
       return <RoomScreen id={second as RoomId} form={third} />;
     case 'meals':
       return <MealsScreen id={second as RackId} />;
+    case 'feeding':
+      return <FeedingScreen />;
+    case 'prey':
+      return <PreyScreen />;
     case 'find':
       return <FindScreen />;
     case 'add':

@@ -31,8 +31,17 @@ export function ShelfScreen() {
         <SlabLink icon="more" href="#/protocol" under="The numbers tonight is worked out with">
           Protocol
         </SlabLink>
+        <SlabLink icon="feed" href="#/feeding" under="what to thaw tonight, and for whom">
+          Feeding
+        </SlabLink>
+        <SlabLink icon="shelf" href="#/prey" under="the freezer, and what to order">
+          Prey
+        </SlabLink>
         <SlabLink icon="eggs" href="#/season" under="all females on one time axis, also on paper">
           The season
+        </SlabLink>
+        <SlabLink icon="nest" href="#/hatchery" under="incubators, clutches and what comes out">
+          Eggs
         </SlabLink>
         <SlabLink icon="pair" href="#/choose" under="which two come nearest to what you want">
           Choose pairs

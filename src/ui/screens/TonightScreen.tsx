@@ -10,8 +10,11 @@ import { Unfolds } from '../components/Unfolds.tsx';
 import { FIRST_STOPS } from '../last-seen.ts';
 import { useTonight } from '../model.ts';
 import { nightWords } from '../night.ts';
+import { lazy } from '../lazy.tsx';
 import { CallVet } from './CallVet.tsx';
 import { Page } from './Page.tsx';
+
+const EggChores = lazy(async () => (await import('../hatchery/EggChores.tsx')).EggChores, null);
 
 const actIcons: Record<Act, IconName> = {
   feed: 'feed',
@@ -72,6 +75,7 @@ export function TonightScreen() {
           {chore.vet && <CallVet />}
         </div>
       ))}
+      {isWhole && <EggChores />}
       {first && (
         <SlabLink icon="round" kind="main" href="#/round" under={`first ${first.position}`}>
           Start the round
@@ -86,6 +90,9 @@ export function TonightScreen() {
           {() => <StopList stops={view.waiting} />}
         </Unfolds>
       )}
+      <a class="row-link" href="#/feeding">
+        <Icon name="feed" /> Feeding, and what to thaw
+      </a>
       <a class="row-link" href="#/season">
         <Icon name="eggs" /> The season at a glance
       </a>

@@ -1,0 +1,26 @@
+import { daysBetween } from '../../core/calendar.ts';
+import { days } from '../../rules/dates.ts';
+import { sizeName } from '../../views/prey-words.ts';
+import type { StockRule } from './stock-rule.ts';
+
+export const stockLow: StockRule = {
+  id: 'K2',
+  says: 'Order before the freezer is empty: deliveries take their time.',
+  source: 'preyStock',
+  check(drawer, { night, lastsUntil, orderDays }) {
+    if (lastsUntil === undefined) return undefined;
+    const left = daysBetween(night, lastsUntil);
+    if (left > orderDays) return undefined;
+    const there = drawer.batches.reduce((sum, { pieces }) => sum + pieces, 0);
+    return {
+      asks:
+        left <= 0
+          ? `No ${sizeName(drawer)} left for what is due`
+          : `${sizeName(drawer)}: enough for ${days(left)}`,
+      because: [
+        `${there} in the freezer; at what is expected to be eaten they last until ${lastsUntil}.`,
+        `You want to know ${days(orderDays)} before.`,
+      ],
+    };
+  },
+};

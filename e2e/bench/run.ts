@@ -10,6 +10,7 @@ import { growthFigures } from './growth.ts';
 import { lighthouseFigures } from './lighthouse.ts';
 import { machineFigure } from './machine.ts';
 import { pedigreeFigures } from './pedigree.ts';
+import { rotationFigures } from './rotation.ts';
 import { windowFigures } from './windows.ts';
 
 // Everything that is measured, one JSON object a line. About ten minutes; each file runs alone too.
@@ -22,6 +23,7 @@ growthFigures(print);
 geneFigures(print);
 choosingFigures(print);
 pedigreeFigures(print);
+await rotationFigures(print);
 await bundleFigures(print);
 await browserFigures(print);
 await lighthouseFigures(print);

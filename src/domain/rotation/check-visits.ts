@@ -54,6 +54,25 @@ const sentences: readonly (readonly [string, IsBroken])[] = [
     (visit, _, { limits }) => visit.out - visit.in < 1 || visit.out - visit.in > limits.stayNights,
   ],
   [
+    'He is not fetched sooner than the keeper’s stay, but for a pin, an evening away or the end of her window.',
+    (visit, _, problem) => {
+      const { limits, away, pins } = problem;
+      const isPinned = pins.some(
+        (pin) =>
+          pin.male === visit.male &&
+          pin.female === visit.female &&
+          pin.in === visit.in &&
+          pin.out === visit.out,
+      );
+      const end = Math.min(
+        visit.in + limits.stayNights,
+        femaleOf(visit, problem)?.window?.before ?? Infinity,
+      );
+      const later = Array.from({ length: limits.stayNights }, (_night, i) => visit.out + 1 + i);
+      return !isPinned && later.some((night) => night <= end && !away.includes(night));
+    },
+  ],
+  [
     'A snake is in one place at a time.',
     (visit, planned, problem) =>
       others(visit, planned, problem).some(

@@ -7,7 +7,7 @@ export type Night = number;
 export interface PlanLimits {
   /** How far the plan reaches. */
   readonly nights: number;
-  /** A male stays at least one night, and at most so many. */
+  /** A male stays so many nights; fewer only where nobody is there to fetch him, or by a pin. */
   readonly stayNights: number;
   /** From a meal of either to the evening he goes in. */
   readonly mealToPairingNights: number;

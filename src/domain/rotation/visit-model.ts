@@ -62,16 +62,36 @@ function possibleVisits(meeting: Meeting, problem: PlanProblem): readonly Possib
   const found: Possible[] = [];
   for (let into = 0; into < limits.nights; into += 1) {
     if (barsOnEntry(meeting, into, problem).length > 0) continue;
-    for (let stay = 1; stay <= limits.stayNights; stay += 1) {
-      const { male, female } = meeting;
-      const visit: Visit = { male: male.id, female: female.id, in: into, out: into + stay };
-      if (!mayComeOut(meeting, visit, problem)) continue;
+    const { male, female } = meeting;
+    const pinned = problem.pins.filter(
+      (pin) => pin.male === male.id && pin.female === female.id && pin.in === into,
+    );
+    const full = longestStay(meeting, into, problem);
+    const outs = new Set([...(full === undefined ? [] : [full]), ...pinned.map(({ out }) => out)]);
+    for (const out of outs) {
+      const visit: Visit = { male: male.id, female: female.id, in: into, out };
+      const isStay = out > into && out - into <= limits.stayNights;
+      if (!isStay || !mayComeOut(meeting, visit, problem)) continue;
       const pause = pauseAfter(meeting, visit, problem);
       const heldUntil = { male: visit.out + pause.male, female: visit.out + pause.female };
       found.push({ visit, meeting, heldUntil });
     }
   }
   return found;
+}
+
+/** The evening he comes out: the last of the keeper's nights on which he can; undefined without one. */
+export function longestStay(
+  meeting: Meeting,
+  into: number,
+  problem: PlanProblem,
+): number | undefined {
+  const { male, female } = meeting;
+  for (let out = into + problem.limits.stayNights; out > into; out -= 1) {
+    const visit = { male: male.id, female: female.id, in: into, out };
+    if (mayComeOut(meeting, visit, problem)) return out;
+  }
+  return undefined;
 }
 
 function rivals(

@@ -7,26 +7,26 @@ import type { PlanProblem, Visit } from './plan-problem.ts';
  * say what gives way to what, and no more.
  */
 export const worths = {
-  visit: 100,
+  visit: 400,
   /** Less for each step down from her first choice, down to `reserveMost`. */
-  reserve: 15,
-  reserveMost: 45,
+  reserve: 30,
+  reserveMost: 90,
   /** For each night they are together. */
-  together: 6,
+  together: 60,
   /** For each night she is overdue already, up to so many. */
-  overdue: 3,
+  overdue: 6,
   overdueNights: 10,
   /** Lost for each night she waits longer than she must, times her haste. */
-  waiting: 2,
+  waiting: 9,
   /** Lost for a male that has lost mass: this much at the mass at which he is stopped. */
-  loss: 30,
+  loss: 40,
   /** Lost for each visit he has begun in the last four weeks. */
   lateVisit: 2,
   lateVisits: 6,
   /** Each time a male is moved. */
   move: 5,
   /** For a visit that the kept plan has already. */
-  kept: 4,
+  kept: 6,
 } as const;
 
 /** What the plan looks for, as the screen says it; each sentence is a part of `worthOf`. */
@@ -34,7 +34,7 @@ export const objectiveInWords: readonly string[] = [
   'As many visits as the limits allow, her first choice before a reserve.',
   'The most overdue female first, and sooner where her window may close.',
   'A male that lost mass, or was out often, goes last.',
-  'Few moves: long stays before short ones.',
+  'Few moves: evenings on which a full stay can begin, before those that cut it short.',
   'Of two equal plans the one that changes less.',
 ];
 

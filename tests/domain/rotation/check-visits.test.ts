@@ -65,21 +65,22 @@ const planted: readonly (readonly [string, PlanProblem, readonly Visit[]])[] = [
     [visit(-1, 2)],
   ],
   ['stays at least one night', problem(), [visit(1, 5)]],
-  ['stays at least one night', problem(), [visit(1, 1)]],
+  ['stays at least one night', problem({ away: [2, 3, 4] }), [visit(1, 1)]],
+  ['fetched sooner', problem(), [visit(0, 2)]],
   ['rests at home', problem(), [visit(0, 3), visit(6, 9, other)]],
-  ['rests at home', problem({ males: [male({ cameHome: -1 })] }), [visit(2, 4)]],
-  ['rests at home', problem({ underWay: [{ ...visit(-2, 1, other) }] }), [visit(4, 6)]],
-  ['days of pause', problem({ females: [female({ visitEnded: -3 })] }), [visit(5, 6)]],
-  ['days of pause', problem(), [visit(0, 1), visit(9, 10)]],
-  ['eaten within', problem({ males: [male({ ate: -1 })] }), [visit(1, 3)]],
-  ['eaten within', problem({ females: [female({ ate: 0 })] }), [visit(2, 3)]],
-  ['meal that comes due', problem({ males: [male({ mealDue: 4 })] }), [visit(6, 8)]],
+  ['rests at home', problem({ males: [male({ cameHome: -1 })] }), [visit(2, 5)]],
+  ['rests at home', problem({ underWay: [{ ...visit(-2, 1, other) }] }), [visit(4, 7)]],
+  ['days of pause', problem({ females: [female({ visitEnded: -3 })] }), [visit(5, 8)]],
+  ['days of pause', problem(), [visit(0, 3), visit(11, 14)]],
+  ['eaten within', problem({ males: [male({ ate: -1 })] }), [visit(1, 4)]],
+  ['eaten within', problem({ females: [female({ ate: 0 })] }), [visit(2, 5)]],
+  ['meal that comes due', problem({ males: [male({ mealDue: 4 })] }), [visit(6, 9)]],
   [
     'meal that comes due',
     problem({ females: [female({ mealDue: 0 })], underWay: [] }),
-    [visit(0, 2)],
+    [visit(0, 3)],
   ],
-  ['in blue', problem({ females: [female({ clearFrom: 5 })] }), [visit(4, 6)]],
+  ['in blue', problem({ females: [female({ clearFrom: 5 })] }), [visit(4, 7)]],
   ['by itself', problem({ males: [male({ apart: 'In quarantine.' })] }), [visit(0, 3)]],
   ['lost too much', problem({ males: [male({ stopped: '14 % lost.' })] }), [visit(0, 3)]],
   ['only in her window', problem({ females: [female({ window: undefined })] }), [visit(0, 3)]],
@@ -116,7 +117,7 @@ describe('the checker of plans', () => {
         barred: false,
       })),
     });
-    const broken = checkVisits(two, [visit(0, 3), { ...visit(1, 2), male: second }]);
+    const broken = checkVisits(two, [visit(0, 3), { ...visit(1, 4), male: second }]);
     expect(broken.map(({ limit }) => limit)).toContain('A snake is in one place at a time.');
   });
 });

@@ -37,6 +37,11 @@ export const appetiteReasons: ReasonsFor<typeof appetiteValues> = {
     why: 'A delivery takes days, and a size may be sold out. Days before.',
     source: 'preyStock',
   },
+  regurgitationsWithinDays: {
+    name: 'Two meals brought up are a vet’s matter within',
+    why: 'Once is a meal too large, too cold or disturbed; twice is more.',
+    source: 'vetClock',
+  },
   acceptanceWorth: {
     name: 'Weight of the usual appetite',
     why: 'So many of its own offers weigh as much as what its class usually eats.',

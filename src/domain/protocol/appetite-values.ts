@@ -44,6 +44,12 @@ export const appetiteValues = {
     from: 5,
     to: 28,
   },
+  regurgitationsWithinDays: {
+    value: 60,
+    unit: 'days',
+    from: 30,
+    to: 90,
+  },
   acceptanceWorth: {
     value: 4,
     unit: 'offers',

@@ -9,6 +9,8 @@ type Exception = EventOf<'feeding-excepted'>['exceptions'][number];
 
 /** How one snake is fed now: by the plan of its class, and by what the keeper said of it alone. */
 export interface FeedingPlan {
+  /** The row of the year's plan it is fed by. */
+  readonly row: string;
   readonly everyDays: number;
   /** Of the usual meal by body mass. */
   readonly portion: number;
@@ -27,6 +29,7 @@ export function feedingPlan(
   const row = cycleRow(animal, night, protocol, stage);
   const own = ownPlan(animal, northernMonth(night, { ...protocol, yearShiftMonths: 0 }));
   return {
+    row: row.id,
     everyDays: own?.everyDays ?? protocol[row.everyDays],
     portion: row.portion === undefined ? 1 : protocol[row.portion],
     words: row.words,

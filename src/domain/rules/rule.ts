@@ -9,8 +9,13 @@ import type { Animal } from '../state/animal.ts';
 export type RuleId =
   | 'F1'
   | 'F2'
+  | 'F3'
+  | 'F4'
+  | 'F5'
   | 'P1'
   | 'W1'
+  | 'W2'
+  | 'W3'
   | 'H1'
   | 'H2'
   | 'S1'

@@ -26,10 +26,12 @@ function numbersIn(value: unknown): number[] {
 }
 
 /** Every number a because may hold, given the records it names. */
-function allowed({ records }: Task, picture: Picture): Set<number> {
+function allowed({ records, animal }: Task, picture: Picture): Set<number> {
   const { protocol, night, nightOf, nowMs } = picture.facts;
   const events = records.map((id) => picture.ledger.event(id)).filter((each) => each !== undefined);
-  const nights = [...new Set([night, ...events.flatMap(nightsOf)])];
+  // A regurgitation is known by its moment alone.
+  const broughtUp = picture.animal(animal)?.regurgitations.map(nightOf) ?? [];
+  const nights = [...new Set([night, ...broughtUp, ...events.flatMap(nightsOf)])];
   const between = nights.flatMap((a) => nights.map((b) => Math.abs(daysBetween(a, b))));
   const sizes = events.flatMap((event) => {
     if (event.type !== 'follicles-scanned' || event.found.method !== 'ultrasound') return [];
@@ -43,6 +45,7 @@ function allowed({ records }: Task, picture: Picture): Set<number> {
     ...between,
     ...protocolSums(picture),
     ...kindCounts(events),
+    ...weightNumbers(events, protocol, between),
     events.length,
     nowMs,
   ]);
@@ -50,6 +53,43 @@ function allowed({ records }: Task, picture: Picture): Set<number> {
   function nightsOf({ at, notBefore }: RackEvent): Day[] {
     return notBefore === undefined ? [nightOf(at)] : [nightOf(at), nightOf(notBefore)];
   }
+}
+
+const asTold = (share: number): number[] => {
+  const percent = 100 * Math.abs(share);
+  return [Number(percent.toFixed(1)), Math.round(percent)];
+};
+
+/** What weights, meals and a protocol come to: differences, shares of them, and what a fast costs. */
+function weightNumbers(
+  events: readonly RackEvent[],
+  protocol: Picture['facts']['protocol'],
+  between: readonly number[],
+): number[] {
+  const masses = events.flatMap((event) => (event.type === 'weighed' ? [event.massG] : []));
+  const meals = events.flatMap((event) =>
+    event.type === 'meal-offered' ? [(event.prey.eachG ?? 0) * event.prey.count] : [],
+  );
+  const guts = [0, ...meals, meals.reduce((sum, each) => sum + each, 0)];
+  const pairs = masses.flatMap((a) =>
+    masses.flatMap((b) =>
+      guts.flatMap((gut) => {
+        const lost = [a - b, Math.max(0, Math.abs(a - b) - gut)];
+        return lost.flatMap((each) => [Math.round(Math.abs(each)), ...asTold(each / a)]);
+      }),
+    ),
+  );
+  const fasts = between.flatMap((days) =>
+    [protocol.fastLossLowShare, protocol.fastLossHighShare].flatMap((monthly) =>
+      asTold(1 - (1 - monthly) ** (days / 30)),
+    ),
+  );
+  const weeks = between.map((days) => Math.floor(days / 7));
+  const sheds = masses.flatMap((massG) => {
+    const upToG = protocol.shedLossShare * massG;
+    return [Math.round(upToG), Number(upToG.toFixed(1))];
+  });
+  return [...pairs, ...fasts, ...weeks, ...sheds, ...guts, ...asTold(protocol.fastGainShare)];
 }
 
 /** How many records of each kind there are among those named. */

@@ -14,6 +14,7 @@ import { ownNumbers, type House } from '../state/house.ts';
 import type { Ledger } from '../state/ledger.ts';
 import type { Label, Rack, Room, Tub } from '../state/place.ts';
 import { createLearning } from './learning.ts';
+import { plannedStay } from './planned-stay.ts';
 import { inRackOrder, positionText, walkIndex } from './walk.ts';
 
 /** The collection as it stands, what is to be done tonight, and ways to look things up. */
@@ -110,6 +111,8 @@ export function createPicture(
       nightOf,
       nameOf: (id) => animal(id)?.name || 'another snake',
       visitorOf: (each) => [...(guests.get(each.id) ?? [])].toSorted()[0],
+      planned: (each) =>
+        plannedStay(each.id, house()?.rotation?.plan, nightOf(momentOf(time)), animal),
       hostOf: (male) => (male.visit ? animal(male.visit.with) : undefined),
       standing: (each) => learning.standing(each, facts),
       scanErrors: () => learning.experience(protocol).scanErrors,

@@ -14,6 +14,7 @@ import { nestBox } from './rule-nest-box.ts';
 import { ovulationLook } from './rule-ovulation-look.ts';
 import { pairAgain } from './rule-pair-again.ts';
 import { pairFirst } from './rule-pair-first.ts';
+import { plannedVisit } from './rule-planned-visit.ts';
 import { refusals } from './rule-refusals.ts';
 import { regurgitatedTwice } from './rule-regurgitated-twice.ts';
 import { scanDue } from './rule-scan-due.ts';
@@ -40,6 +41,7 @@ export const rules: readonly Rule[] = [
   feedDue,
   hatchlingLadder,
   refusals,
+  plannedVisit,
   pairFirst,
   pairAgain,
   scanDue,

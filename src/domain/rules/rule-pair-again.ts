@@ -9,6 +9,7 @@ export const pairAgain: Rule = {
   says: 'While she builds, a male visits again after your days of pause.',
   source: 'pairAgain',
   check(animal, room) {
+    if (room.planned(animal)) return undefined; // P2 says which male, and when.
     const standing = room.standing(animal);
     if (standing?.stage !== 'building' || !standing.now) return undefined;
     const { scan, season } = standing.now;

@@ -9,6 +9,7 @@ export const pairFirst: Rule = {
   says: 'The first male of the season goes in once her largest follicle has reached your size.',
   source: 'pairFrom',
   check(animal, room) {
+    if (room.planned(animal)) return undefined; // P2 says which male, and when.
     const standing = room.standing(animal);
     if (standing?.stage !== 'building' || !standing.now) return undefined;
     const { scan, season } = standing.now;

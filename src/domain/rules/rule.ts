@@ -13,6 +13,7 @@ export type RuleId =
   | 'F4'
   | 'F5'
   | 'P1'
+  | 'P2'
   | 'W1'
   | 'W2'
   | 'W3'
@@ -63,6 +64,17 @@ export interface RoomFacts extends StageFacts {
   readonly preySizes: readonly KnownSize[];
   /** The male in with her, by his own records: he may have been moved home, sold or lost. */
   readonly visitorOf: (animal: Animal) => AnimalId | undefined;
+  /** The next visit of a male or female, tonight or later, by the plan that was kept. */
+  readonly planned: (animal: Animal) => PlannedStay | undefined;
+}
+
+/** A visit of the kept plan, from one of the two. */
+export interface PlannedStay {
+  readonly mate: Animal;
+  readonly in: Day;
+  readonly out: Day;
+  /** The plan it is of. */
+  readonly id: EventId;
 }
 
 /** Something to do. Derived, never typed: it clears when the right record is made. */

@@ -49,6 +49,11 @@ export function tellPantry(
       { months: [12, 2] as [number, number], kind: 'mouse' as const, size: 'adult', count: 2, why },
     ];
     book.write({ type: 'feeding-excepted', animal: male, exceptions });
+    book.write({
+      type: 'started-smaller',
+      animal: male,
+      why: 'eats well, and is no longer growing',
+    });
   }
   for (const use of uses) {
     const { kind, size } = use;

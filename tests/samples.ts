@@ -82,6 +82,7 @@ export const samples: Samples = {
   'meal-offered': { animal, prey: smallRat, outcome: 'ate' },
   'meal-settled': { animal, offer: eventId(1), outcome: 'ate' },
   regurgitated: { animal },
+  'started-smaller': { animal, why: 'eats well, and has stopped growing' },
   'prey-stocked': { kind: 'rat', size: 'small', pieces: 50, useBy: '2027-05-01' as Day },
   'prey-thawed': { kind: 'rat', size: 'small', pieces: 12 },
   'prey-thrown-out': { kind: 'rat', size: 'small', pieces: 2, from: 'thawed', why: 'left over' },

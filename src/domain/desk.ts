@@ -37,6 +37,7 @@ import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
 import type { RotationView } from './views/rotation-view.ts';
 import type { SeasonView } from './views/season-view.ts';
 import type { TonightView } from './views/tonight-view.ts';
+import type { WeightView } from './views/weight-view.ts';
 import type { YoungView } from './views/young-view.ts';
 
 // The desk is where records are kept and tonight is worked out, away from the page. The page asks
@@ -102,6 +103,8 @@ export interface Views {
   readonly reading: { readonly ask: string; readonly view: Reading };
   /** A female's clutches, to count their young. */
   readonly young: { readonly ask: AnimalId; readonly view: YoungView | undefined };
+  /** Weight, refusals and readiness of one snake. */
+  readonly weight: { readonly ask: AnimalId; readonly view: WeightView | undefined };
   /** Tonight's feeding, and what to thaw for it. */
   readonly feeding: { readonly ask: null; readonly view: FeedingView };
   /** The freezer, and what to order for so many weeks. */

@@ -25,6 +25,7 @@ import { roomView } from '../domain/views/room-view.ts';
 import { rotationView } from '../domain/views/rotation-view.ts';
 import { seasonView } from '../domain/views/season-view.ts';
 import { tomorrowView } from '../domain/views/tomorrow-view.ts';
+import { weightView } from '../domain/views/weight-view.ts';
 import { youngView } from '../domain/views/young-view.ts';
 import { firstShowers } from './first-views.ts';
 
@@ -56,6 +57,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   moves: (_ask, picture) => movesView(picture),
   reading: readingView,
   young: youngView,
+  weight: weightView,
   feeding: (_ask, picture) => feedingView(picture),
   prey: preyView,
   find: findView,

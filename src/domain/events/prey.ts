@@ -52,4 +52,6 @@ export const preyEvents = [
       .check(z.maxLength(4)),
     remark,
   }),
+  /** It is bred from below the keeper's own limits, and why. */
+  event('started-smaller', 1, { animal: AnimalId, why: line(200) }),
 ] as const;

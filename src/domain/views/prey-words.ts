@@ -11,7 +11,8 @@ type PreyRecord = Extract<
       | 'prey-thrown-out'
       | 'prey-counted'
       | 'prey-size-stated'
-      | 'feeding-excepted';
+      | 'feeding-excepted'
+      | 'started-smaller';
   }
 >;
 
@@ -34,6 +35,8 @@ export function preyWords(event: PreyRecord): string {
     }
     case 'feeding-excepted':
       return exceptedWords(event);
+    case 'started-smaller':
+      return `started smaller because: ${event.why}`;
   }
 }
 

@@ -77,6 +77,7 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
     case 'prey-counted':
     case 'prey-size-stated':
     case 'feeding-excepted':
+    case 'started-smaller':
       return preyWords(event);
     case 'paternity-stated':
     case 'eggs-set':

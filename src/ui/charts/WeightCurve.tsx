@@ -1,13 +1,17 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { AnimalView } from '../../domain/views/animal-view.ts';
+import type { WeightView } from '../../domain/views/weight-view.ts';
 import { dayWords } from '../night.ts';
 import { light } from '../light.ts';
 import { showGrams } from '../../domain/core/units.ts';
 
-type Props = Pick<AnimalView, 'masses' | 'meals'>;
+type Props = Pick<AnimalView, 'masses' | 'meals'> & {
+  /** What the weights come to, once it is worked out. */
+  readonly more: WeightView | undefined;
+};
 
 /** Mass over time, with a tick for each meal below. The same numbers stand in a table under it. */
-export function WeightCurve({ masses, meals }: Props) {
+export function WeightCurve({ masses, meals, more }: Props) {
   const box = useRef<HTMLDivElement>(null);
   const lit = light.value;
   useEffect(() => {
@@ -16,13 +20,13 @@ export function WeightCurve({ masses, meals }: Props) {
     let remove: (() => void) | undefined;
     let isOver = false;
     void import('./draw-weights.ts').then(({ drawWeights }) => {
-      if (!isOver) remove = drawWeights(element, masses, meals);
+      if (!isOver) remove = drawWeights(element, masses, meals, more);
     });
     return () => {
       isOver = true;
       remove?.();
     };
-  }, [masses, meals, lit]);
+  }, [masses, meals, more, lit]);
 
   const [first, last] = [masses[0], masses.at(-1)];
   if (!first || !last) return <p class="quiet">Not weighed yet.</p>;
@@ -36,6 +40,8 @@ export function WeightCurve({ masses, meals }: Props) {
       {masses.length > 1 && <div class="curve-box" role="img" aria-label={caption} ref={box} />}
       <figcaption class="small quiet">
         {caption} {masses.length > 1 && 'Ticks below the line are meals: full eaten, half refused.'}
+        {(more?.line.length ?? 0) > 0 && ' Dashed: the trend.'}
+        {more?.target && ` Box: 80 % window to ${showGrams(more.target.targetG)}.`}
       </figcaption>
       <details>
         <summary>The same as a table</summary>
@@ -55,6 +61,18 @@ export function WeightCurve({ masses, meals }: Props) {
             ))}
           </tbody>
         </table>
+        {more?.target && (
+          <p class="small">
+            {showGrams(more.target.targetG)} between {dayWords(more.target.from)} and{' '}
+            {dayWords(more.target.to)} (80 %), most likely {dayWords(more.target.likely)}.
+          </p>
+        )}
+        {meals.length > 0 && (
+          <p class="small number">
+            {meals.filter(({ ate }) => ate).length} meals eaten and{' '}
+            {meals.filter(({ ate }) => !ate).length} refused or left on this record.
+          </p>
+        )}
       </details>
     </figure>
   );

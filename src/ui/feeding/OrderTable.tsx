@@ -12,7 +12,7 @@ export function OrderTable({
   if (order.length === 0) return <p class="quiet">Nobody takes thawed prey yet.</p>;
   return (
     <>
-      <table class="numbers">
+      <table class="numbers order">
         <caption class="small quiet">For {weeks} weeks from tonight</caption>
         <thead>
           <tr>

@@ -1,12 +1,12 @@
 import type { AnimalId } from '../../domain/core/ids.ts';
 import type { AnimalView } from '../../domain/views/animal-view.ts';
-import { WeightCurve } from '../charts/WeightCurve.tsx';
 import { Because } from '../components/Because.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
 import { dayWords } from '../night.ts';
+import { WeightSection } from '../feeding/WeightSection.tsx';
 import { GenesSection } from '../genes/GenesSection.tsx';
 import { SeasonSection } from '../season/SeasonSection.tsx';
 import { History } from './History.tsx';
@@ -34,7 +34,7 @@ export function AnimalScreen({ id }: { readonly id: AnimalId }) {
       <a class="row-link" href={`#/lineage/${id}`}>
         <Icon name="pair" /> Lineage: parents, siblings, young
       </a>
-      <WeightCurve masses={view.masses} meals={view.meals} />
+      <WeightSection view={view} />
       <History lines={view.history} isWhole={view.isWhole} />
     </Page>
   );

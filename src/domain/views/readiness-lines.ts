@@ -1,0 +1,83 @@
+import { showGrams } from '../core/units.ts';
+import type { Picture } from '../picture/picture.ts';
+import { chanceEats } from '../prey/acceptance.ts';
+import { appetiteOf } from '../prey/appetite-of.ts';
+import { agoWords } from '../rules/dates.ts';
+import { ageMonths, notRecovered, poorCondition } from '../season/fitness.ts';
+import type { Animal } from '../state/animal.ts';
+
+/** One fact against the keeper's own limit. Several stand side by side, and never become one score. */
+export interface ReadinessLine {
+  readonly what:
+    'Mass' | 'Age' | 'Appetite' | 'Body' | 'Last clutch' | 'Quarantine' | 'Started smaller';
+  readonly says: string;
+  /** Whether it meets the limit; undefined where there is none, or nothing is known. */
+  readonly isMet?: boolean | undefined;
+}
+
+/** Empty for one that has left, or whose sex is not known. */
+export function readinessLines(animal: Animal, picture: Picture): readonly ReadinessLine[] {
+  if (animal.gone || animal.sex === 'unknown') return [];
+  const { facts, ledger } = picture;
+  const { protocol, nightOf, night } = facts;
+  const isMale = animal.sex === 'male';
+  const fromG = isMale ? protocol.maleFromG : protocol.femaleFromG;
+  const fromMonths = isMale ? protocol.maleFromMonths : protocol.femaleFromMonths;
+  const last = animal.weighings.at(-1);
+  const months = ageMonths(animal, facts);
+  const fat = poorCondition(animal);
+  const clutch = isMale ? undefined : notRecovered(animal, facts);
+  const hasLaid = [...animal.pastSeasons, animal.season].some((season) => season?.laid);
+  const smaller = ledger
+    .history(animal.id)
+    .findLast((event) => event.type === 'started-smaller' && ledger.stands(event.id));
+  return [
+    {
+      what: 'Mass',
+      says: last
+        ? `${showGrams(last.massG)}, weighed ${agoWords(nightOf(last.at), night)}; your floor is ${showGrams(fromG)}.`
+        : `Not weighed; your floor is ${showGrams(fromG)}.`,
+      isMet: last && last.massG >= fromG,
+    },
+    {
+      what: 'Age',
+      says:
+        months === undefined
+          ? `Hatch day not known; you breed from ${fromMonths} months.`
+          : `${Math.floor(months)} months; you breed from ${fromMonths}.`,
+      isMet: months === undefined ? undefined : months >= fromMonths,
+    },
+    {
+      what: 'Appetite',
+      says: `Eats about ${Math.round(100 * chanceEats(appetiteOf(animal, facts)))} of 100 offers at this time of the year.`,
+    },
+    ...(animal.condition
+      ? [
+          {
+            what: 'Body' as const,
+            says: fat ?? `Condition ${animal.condition.score} of 5.`,
+            isMet: fat === undefined,
+          },
+        ]
+      : []),
+    ...(hasLaid
+      ? [
+          {
+            what: 'Last clutch' as const,
+            says: clutch ?? 'Recovered from her last clutch.',
+            isMet: clutch === undefined,
+          },
+        ]
+      : []),
+    {
+      what: 'Quarantine',
+      says: animal.quarantine
+        ? `In quarantine since ${nightOf(animal.quarantine.since)}.`
+        : 'Not in quarantine.',
+      isMet: animal.quarantine === undefined,
+    },
+    ...(smaller?.type === 'started-smaller'
+      ? [{ what: 'Started smaller' as const, says: `Because: ${smaller.why}` }]
+      : []),
+  ];
+}

@@ -120,7 +120,7 @@ test('the males are shared: board, plan, an evening of moves, a missed one and t
       .first()
       .textContent();
     expect(coming).toBeTruthy();
-    await evening(page, '2026-12-04');
+    await evening(page, '2026-12-07');
     await to('/moves')(page);
     await expect(page.getByRole('region', { name: 'Missed' })).toContainText('did not');
     await page.getByRole('link', { name: 'See the new plan' }).click();

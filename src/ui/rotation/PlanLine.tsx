@@ -31,8 +31,10 @@ export function PlanLine({ visit }: { readonly visit: PlannedVisit }) {
       </p>
       <p class="number">{spanWords(visit.in, visit.out, visit.isUnderWay)}</p>
       <p class="small quiet number">
-        {visit.malePosition ?? '–'} → {visit.femalePosition ?? '–'} · {visit.choice}
-        {visit.isUnderWay && ' · there now'}
+        {visit.isUnderWay
+          ? `${visit.femalePosition ?? '–'} · there now`
+          : `${visit.malePosition ?? '–'} → ${visit.femalePosition ?? '–'}`}{' '}
+        · {visit.choice}
       </p>
       {!visit.isUnderWay && (
         <Unfolds summary="Change">

@@ -4,6 +4,7 @@ import type { Refusal, Result } from './core/result.ts';
 import type { Doubt } from './assess/doubt.ts';
 import type { CalendarEntry } from './calendar-file/entry.ts';
 import type { NewAnimal } from './commands/new-animals.ts';
+import type { Labellable } from './commands/new-labels.ts';
 import type { NewRack } from './commands/new-rack.ts';
 import type { Draft } from './events/event.ts';
 import type { ProtocolChanges } from './protocol/own-protocol.ts';
@@ -20,6 +21,7 @@ import type { Hit } from './views/find-view.ts';
 import type { GeneListView } from './views/gene-list-view.ts';
 import type { GeneAsk, GeneWhyView } from './views/gene-why-view.ts';
 import type { GenesView } from './views/genes-view.ts';
+import type { HatcheryCommands, HatcheryViews } from './views/hatchery-desk.ts';
 import type { LabelsView } from './views/labels-view.ts';
 import type { LanesView } from './views/lanes-view.ts';
 import type { LineageView } from './views/lineage-view.ts';
@@ -71,7 +73,7 @@ export interface DeskStatus {
 }
 
 /** What a screen can watch: what it says when asked, and what it gets, now and after each change. */
-export interface Views {
+export interface Views extends HatcheryViews {
   readonly status: { readonly ask: null; readonly view: DeskStatus };
   readonly tonight: { readonly ask: null; readonly view: TonightView };
   readonly tomorrow: { readonly ask: null; readonly view: TonightView };
@@ -143,7 +145,7 @@ export interface RestorePreview {
   readonly animals: number;
 }
 
-export interface Commands {
+export interface Commands extends HatcheryCommands {
   /** Opens a collection, or begins an empty one. */
   readonly open: { readonly ask: CollectionName; readonly answer: DeskStatus };
   readonly record: {
@@ -180,7 +182,7 @@ export interface Commands {
     readonly answer: { readonly count: number; readonly bytes: number };
   };
   /** Gives an animal a card, or a room a label, to be printed; the same one if it has one. */
-  readonly giveCard: { readonly ask: readonly (AnimalId | RoomId)[]; readonly answer: Recorded };
+  readonly giveCard: { readonly ask: readonly Labellable[]; readonly answer: Recorded };
   readonly backUp: {
     readonly ask: null;
     readonly answer: { readonly fileName: string; readonly text: string };

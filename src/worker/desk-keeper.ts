@@ -142,6 +142,15 @@ export function createDeskKeeper(
         const written = await write(made.value.drafts);
         return written.kind === 'done' ? ok(made.value.animals) : firstRefusal(written);
       },
+      async takeInHatchling(wanted) {
+        const { newHatchlingDrafts } = await import('../domain/commands/new-hatchling.ts');
+        const made = newHatchlingDrafts(wanted, picture, minter, world.chance);
+        if (!made.ok) return made;
+        const written = await write(made.value.drafts);
+        return written.kind === 'done'
+          ? ok({ animal: made.value.animal, ids: written.ids })
+          : firstRefusal(written);
+      },
       giveCard: (wanted) => write(newLabelDrafts(wanted, picture, world.chance)),
       ...createReadingsReader(world, collection, write),
       ...createPlanner(collection),

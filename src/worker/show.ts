@@ -3,12 +3,15 @@ import type { Picture } from '../domain/picture/picture.ts';
 import { animalView } from '../domain/views/animal-view.ts';
 import { calendarEntries } from '../domain/views/calendar-view.ts';
 import { chooseView } from '../domain/views/choose-view.ts';
+import { clutchView } from '../domain/views/clutch-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
 import { feedingView } from '../domain/views/feeding-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { geneListView } from '../domain/views/gene-list-view.ts';
 import { genesView } from '../domain/views/genes-view.ts';
 import { geneWhyView } from '../domain/views/gene-why-view.ts';
+import { hatcheryView } from '../domain/views/hatchery-view.ts';
+import { incubatorView } from '../domain/views/incubator-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
 import { lanesView } from '../domain/views/lanes-view.ts';
 import { lineageView } from '../domain/views/lineage-view.ts';
@@ -62,6 +65,9 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   prey: preyView,
   find: findView,
   room: roomView,
+  hatchery: (_ask, picture) => hatcheryView(picture),
+  clutch: clutchView,
+  incubator: incubatorView,
   labels: (_ask, picture) => labelsView(picture),
   protocol: (_ask, picture) => protocolView(picture),
   protocolPreview,

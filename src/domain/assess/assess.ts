@@ -33,7 +33,8 @@ export function assess(draft: Draft, picture: Picture, clock: Clock, previous: P
     };
   }
   const then = onItsNight(draft, picture);
-  if (draft.type === 'room-read') return assessRoomReading(draft);
+  if (draft.type === 'room-read' || draft.type === 'incubator-read')
+    return assessRoomReading(draft);
   if (draft.type === 'introduced') return assessIntroduction(draft, then);
   if (draft.type === 'protocol-set') return assessProtocol(draft, picture);
   if (draft.type === 'vet-stated') return assessVet(draft);

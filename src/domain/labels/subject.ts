@@ -3,7 +3,7 @@ import type { LabelCode } from '../core/code.ts';
 /** What one label is about, in the words that will stand on it. No buyers: labels travel. */
 export interface LabelSubject {
   readonly code: LabelCode;
-  readonly kind: 'tub' | 'animal' | 'room';
+  readonly kind: 'tub' | 'animal' | 'room' | 'clutch' | 'incubator';
   /** Where it stands, as `B4-2`. On a tub's label this is the largest text. */
   readonly position?: string;
   readonly title: string;

@@ -1,4 +1,5 @@
 import { daysBetween, instantMs, type Day, type Moment } from '../core/calendar.ts';
+import { codeOf } from '../commands/new-labels.ts';
 import type { LabelCode } from '../core/code.ts';
 import type { AnimalId, ClutchId, IncubatorId, TubId } from '../core/ids.ts';
 import { wilsonInterval, type ShareInterval } from '../core/wilson.ts';
@@ -36,6 +37,8 @@ export interface ClutchView extends ClutchLine {
   readonly code?: LabelCode | undefined;
   readonly foundAt?: Moment | undefined;
   readonly notBefore?: Moment | undefined;
+  /** The last look for pips that found none. */
+  readonly lastLook?: Moment | undefined;
   readonly clutchG?: number | undefined;
   readonly beforeG?: number | undefined;
   readonly beforeDays?: number | undefined;
@@ -88,9 +91,10 @@ export function clutchView(id: ClutchId, picture: Picture): ClutchView | undefin
   return {
     ...line,
     damId: clutch.dam,
-    code: codeOfClutch(id, picture),
+    code: codeOf(id, picture),
     foundAt: laid?.at,
     notBefore: laid?.notBefore,
+    lastLook: clutch.hatching.findLast(({ seen }) => seen === 'nothing yet')?.at,
     clutchG: masses.clutchG,
     beforeG: masses.before?.massG,
     beforeDays: masses.before?.days,
@@ -189,16 +193,6 @@ function cutsOf(clutch: Clutch, { ledger }: Picture): string[] {
         return `No heat from ${from.slice(0, 10)} ${from.slice(11, 16)}${end ? ` to ${end.slice(0, 10)} ${end.slice(11, 16)}` : ', not back yet'}${low}`;
       });
   });
-}
-
-/** The label's code that leads to a clutch. */
-export function codeOfClutch(id: ClutchId, { ledger }: Picture): LabelCode | undefined {
-  for (const subject of ledger.subjects.values()) {
-    if ('kind' in subject && subject.kind === 'label' && subject.to?.kind === 'clutch') {
-      if (subject.to.clutch === id) return subject.code;
-    }
-  }
-  return undefined;
 }
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRST';

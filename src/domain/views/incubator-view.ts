@@ -1,4 +1,5 @@
 import type { Day } from '../core/calendar.ts';
+import { codeOf } from '../commands/new-labels.ts';
 import type { LabelCode } from '../core/code.ts';
 import type { ClutchId, IncubatorId } from '../core/ids.ts';
 import { allSeries } from '../clutch/warmth-of.ts';
@@ -56,7 +57,7 @@ export function incubatorView(id: IncubatorId, picture: Picture): IncubatorView 
     targetC,
     lowC,
     highC,
-    code: codeOfIncubator(id, picture),
+    code: codeOf(id, picture),
     inIt: clutchesOf(id, picture).map((clutch) => ({
       id: clutch.id,
       dam: clutch.dam ? facts.nameOf(clutch.dam) : 'an unknown dam',
@@ -91,14 +92,4 @@ export function incubatorView(id: IncubatorId, picture: Picture): IncubatorView 
         ),
       ),
   };
-}
-
-/** The label's code that leads to an incubator. */
-export function codeOfIncubator(id: IncubatorId, { ledger }: Picture): LabelCode | undefined {
-  for (const subject of ledger.subjects.values()) {
-    if ('kind' in subject && subject.kind === 'label' && subject.to?.kind === 'incubator') {
-      if (subject.to.incubator === id) return subject.code;
-    }
-  }
-  return undefined;
 }

@@ -1,13 +1,15 @@
 import type { LabelCode } from '../core/code.ts';
-import type { AnimalId, RackId, RoomId, TubId } from '../core/ids.ts';
+import type { AnimalId, ClutchId, IncubatorId, RackId, RoomId, TubId } from '../core/ids.ts';
+import type { LabelSubject } from '../labels/subject.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Room } from '../state/place.ts';
+import { eggLabels, unlabelledEggs } from './egg-labels.ts';
 import { codeOfRoom } from './room-view.ts';
 
 /** Whatever can have a label printed, in walking order. */
 export interface Labelled {
   readonly code: LabelCode;
-  readonly kind: 'tub' | 'animal' | 'room';
+  readonly kind: LabelSubject['kind'];
   readonly tub?: TubId | undefined;
   readonly position?: string;
   readonly rack?: RackId | undefined;
@@ -23,6 +25,8 @@ export interface LabelsView {
   readonly cardless: readonly AnimalId[];
   /** Rooms without a label. */
   readonly unlabelledRooms: readonly RoomId[];
+  /** Incubators in use and clutches not closed that have no label. */
+  readonly unlabelledEggs: readonly (ClutchId | IncubatorId)[];
 }
 
 export function labelsView(picture: Picture): LabelsView {
@@ -66,9 +70,15 @@ export function labelsView(picture: Picture): LabelsView {
   const rooms = roomsOf(picture);
   return {
     racks: [...racks].map(([id, name]) => ({ id, name })),
-    labelled: [...tubs, ...cards, ...rooms.flatMap((room) => roomLabel(room, picture))],
+    labelled: [
+      ...tubs,
+      ...cards,
+      ...rooms.flatMap((room) => roomLabel(room, picture)),
+      ...eggLabels(picture),
+    ],
     cardless: picture.living().flatMap(({ id }) => (carded.has(id) ? [] : [id])),
     unlabelledRooms: rooms.flatMap(({ id }) => (codeOfRoom(id, picture) ? [] : [id])),
+    unlabelledEggs: unlabelledEggs(picture),
   };
 }
 

@@ -34,6 +34,9 @@ export interface LabelsScreenProps {
   /** How many rooms have no label yet. */
   readonly unlabelledRooms: number;
   readonly onLabelRooms: () => void;
+  /** How many egg boxes and incubators have none. */
+  readonly unlabelledEggs: number;
+  readonly onLabelEggs: () => void;
 }
 
 interface Job {
@@ -54,6 +57,8 @@ export function LabelsScreen({
   onMakeCards,
   unlabelledRooms,
   onLabelRooms,
+  unlabelledEggs,
+  onLabelEggs,
 }: LabelsScreenProps) {
   const choices = useSignal(recallChoices());
   const skipped = useSignal(NONE);
@@ -104,6 +109,8 @@ export function LabelsScreen({
           { value: 'tub', label: 'Tub labels' },
           { value: 'animal', label: 'Animal cards' },
           { value: 'room', label: 'Room labels' },
+          { value: 'clutch', label: 'Egg boxes' },
+          { value: 'incubator', label: 'Incubators' },
         ]}
         chosen={kind}
         onChoose={(chosen) => choose({ kind: chosen })}
@@ -116,6 +123,11 @@ export function LabelsScreen({
       {kind === 'room' && unlabelledRooms > 0 && (
         <button type="button" onClick={onLabelRooms}>
           Make labels for {unlabelledRooms} {unlabelledRooms === 1 ? 'room' : 'rooms'}
+        </button>
+      )}
+      {(kind === 'clutch' || kind === 'incubator') && unlabelledEggs > 0 && (
+        <button type="button" onClick={onLabelEggs}>
+          Make labels for {unlabelledEggs} egg boxes and incubators
         </button>
       )}
       <SubjectPicker

@@ -38,7 +38,7 @@ export function SubjectPicker({ subjects, skipped, onSkip }: SubjectPickerProps)
       </div>
       <ul class="labels-list">
         {subjects.map(({ code, position, title }) => (
-          <li key={code}>
+          <li key={`${code} ${title}`}>
             <label class="labels-row">
               <input type="checkbox" checked={!skipped.has(code)} onChange={() => toggle(code)} />
               <span class="labels-row-name">

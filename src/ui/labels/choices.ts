@@ -47,10 +47,12 @@ export const rememberChoices = (choices: Choices): void => remember(KEY, JSON.st
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null;
 
+const kinds = ['tub', 'animal', 'room', 'clutch', 'incubator'] as const;
+
 function readChoices(kept: Readonly<Record<string, unknown>>): Choices {
   const offset = isRecord(kept['offset']) ? kept['offset'] : {};
   return {
-    kind: kept['kind'] === 'animal' || kept['kind'] === 'room' ? kept['kind'] : 'tub',
+    kind: kinds.find((kind) => kind === kept['kind']) ?? 'tub',
     formatId: typeof kept['formatId'] === 'string' ? kept['formatId'] : FIRST.formatId,
     holdsLink: kept['holdsLink'] === true,
     startAt: typeof kept['startAt'] === 'number' ? kept['startAt'] : 1,

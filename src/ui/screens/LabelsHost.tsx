@@ -17,6 +17,8 @@ export function LabelsHost() {
       onMakeCards={() => void desk.tell('giveCard', view.cardless).catch(failWith)}
       unlabelledRooms={view.unlabelledRooms.length}
       onLabelRooms={() => void desk.tell('giveCard', view.unlabelledRooms).catch(failWith)}
+      unlabelledEggs={view.unlabelledEggs.length}
+      onLabelEggs={() => void desk.tell('giveCard', view.unlabelledEggs).catch(failWith)}
       onPrinted={(codes, format) =>
         void desk
           .tell('record', { drafts: [{ type: 'label-printed', codes: [...codes], format }] })

@@ -1,4 +1,4 @@
-import type { AnimalId, RackId, RoomId } from '../../domain/core/ids.ts';
+import type { AnimalId, ClutchId, IncubatorId, RackId, RoomId } from '../../domain/core/ids.ts';
 import { lazy } from '../lazy.tsx';
 import { TonightScreen } from './TonightScreen.tsx';
 
@@ -8,7 +8,14 @@ const ChooseScreen = lazy(async () => (await import('../choosing/ChooseScreen.ts
 const FeedingScreen = lazy(
   async () => (await import('../feeding/FeedingScreen.tsx')).FeedingScreen,
 );
+const ClutchScreen = lazy(async () => (await import('../hatchery/ClutchScreen.tsx')).ClutchScreen);
 const FindScreen = lazy(async () => (await import('./FindScreen.tsx')).FindScreen);
+const HatcheryScreen = lazy(
+  async () => (await import('../hatchery/HatcheryScreen.tsx')).HatcheryScreen,
+);
+const IncubatorScreen = lazy(
+  async () => (await import('../hatchery/IncubatorScreen.tsx')).IncubatorScreen,
+);
 const LabelsHost = lazy(async () => (await import('./LabelsHost.tsx')).LabelsHost);
 const LineageScreen = lazy(
   async () => (await import('../lineage/LineageScreen.tsx')).LineageScreen,
@@ -52,6 +59,12 @@ export function OtherScreen({ route }: { readonly route: readonly string[] }) {
       return <RackScreen id={second as RackId} />;
     case 'room':
       return <RoomScreen id={second as RoomId} form={third} />;
+    case 'hatchery':
+      return <HatcheryScreen />;
+    case 'clutch':
+      return <ClutchScreen id={second as ClutchId} />;
+    case 'incubator':
+      return <IncubatorScreen id={second as IncubatorId} form={third === '' ? undefined : third} />;
     case 'meals':
       return <MealsScreen id={second as RackId} />;
     case 'feeding':

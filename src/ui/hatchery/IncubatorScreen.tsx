@@ -1,0 +1,119 @@
+import type { IncubatorId } from '../../domain/core/ids.ts';
+import { agoWords, hoursWords, showC } from '../../domain/room/words.ts';
+import type { IncubatorSeries, IncubatorView } from '../../domain/views/incubator-view.ts';
+import { Slab, SlabLink } from '../components/Slab.tsx';
+import { useModel, useView } from '../model.ts';
+import { goInstead } from '../route.ts';
+import { History } from '../screens/History.tsx';
+import { Page } from '../screens/Page.tsx';
+import { ChoreNotes } from './ChoreNotes.tsx';
+import './hatchery.css';
+import { HeatForm } from './HeatForm.tsx';
+import { ReadIncubator } from './ReadIncubator.tsx';
+
+/** An incubator: what it shows, what is in it, and what it was like. `form` is open at first. */
+export function IncubatorScreen({
+  id,
+  form,
+}: {
+  readonly id: IncubatorId;
+  readonly form: string | undefined;
+}) {
+  const view = useView('incubator', id);
+  const model = useModel();
+  if (!view) return <Page title="Incubator" back />;
+  const show = (next?: 'read' | 'heat') =>
+    goInstead(next === undefined ? `/incubator/${id}` : `/incubator/${id}/${next}`);
+  const label = () => void model.desk.tell('giveCard', [id]).catch(model.failWith);
+  return (
+    <Page title={view.name} back>
+      <ChoreNotes chores={view.chores} />
+      <p>
+        <strong class="room-temp number">
+          {view.tempC === undefined ? '–' : showC(view.tempC)}
+        </strong>{' '}
+        <span class="quiet small">
+          {view.ageMin === undefined ? 'not read yet' : agoWords(view.ageMin)} · set to{' '}
+          {showC(view.targetC)} · eggs between {showC(view.lowC)} and {showC(view.highC)}
+        </span>
+      </p>
+      <Slab icon="heat" kind="main" onPress={() => show('read')}>
+        Write down a reading
+      </Slab>
+      <div class="two">
+        <Slab icon="alarm" onPress={() => show('heat')}>
+          {view.noHeat ? 'Heat is back' : 'No heat'}
+        </Slab>
+        {view.code === undefined ? (
+          <Slab icon="print" onPress={label} under="then print it">
+            Give it a label
+          </Slab>
+        ) : (
+          <SlabLink icon="print" href="#/labels" under={view.code}>
+            Print its label
+          </SlabLink>
+        )}
+      </div>
+      <InIt view={view} />
+      <Failures view={view} />
+      <Span view={view} />
+      <History lines={view.history} isWhole={view.isWhole} />
+      {form === 'read' && <ReadIncubator view={view} onClose={() => show()} />}
+      {form === 'heat' && <HeatForm view={view} onClose={() => show()} />}
+    </Page>
+  );
+}
+
+const InIt = ({ view }: { readonly view: IncubatorView }) => (
+  <section class="stack" aria-label="In it">
+    <h2>In it</h2>
+    {view.inIt.length === 0 && <p class="quiet">No eggs now.</p>}
+    {view.inIt.map(({ id, dam }) => (
+      <a class="row-link" key={id} href={`#/clutch/${id}`}>
+        Eggs of {dam}
+      </a>
+    ))}
+  </section>
+);
+
+const Failures = ({ view }: { readonly view: IncubatorView }) =>
+  view.failures.length === 0 ? null : (
+    <section class="stack" aria-label="Times without heat">
+      <h2>Times without heat</h2>
+      {view.failures.toReversed().map(({ id, from, until, lowestC }) => (
+        <p key={id}>
+          {from.slice(0, 10)} {from.slice(11, 16)} to{' '}
+          {until ? `${until.slice(0, 10)} ${until.slice(11, 16)}` : 'now'}
+          {lowestC !== undefined && `, ${showC(lowestC)} at the lowest`}
+        </p>
+      ))}
+    </section>
+  );
+
+const Span = ({ view }: { readonly view: IncubatorView }) => (
+  <section class="stack" aria-label="Of late">
+    <h2>The last {view.days} days</h2>
+    {view.series.length === 0 && <p class="quiet">Nothing read.</p>}
+    {view.series.map((each) => (
+      <SeriesLine key={`${each.spot} ${each.by}`} series={each} />
+    ))}
+  </section>
+);
+
+function SeriesLine({ series: { spot, by, statistics } }: { readonly series: IncubatorSeries }) {
+  const { readings, judgedMin, inBandMin, longest, gaps } = statistics;
+  const where = spot === 'egg level' ? 'Between the eggs' : 'Air';
+  return (
+    <p>
+      <strong>
+        {where}, {by}
+      </strong>
+      : {readings} readings
+      {judgedMin > 0 &&
+        `; within the limits ${Math.round((100 * inBandMin) / judgedMin)} % of ${hoursWords(judgedMin)} known`}
+      {longest &&
+        `; longest outside ${hoursWords(longest.toMin - longest.fromMin)}, at ${showC(longest.extremeC)}`}
+      {gaps.length > 0 && `; ${gaps.length} ${gaps.length === 1 ? 'gap' : 'gaps'}`}.
+    </p>
+  );
+}

@@ -8,6 +8,8 @@ import type { Labellable } from './commands/new-labels.ts';
 import type { NewRack } from './commands/new-rack.ts';
 import type { Draft } from './events/event.ts';
 import type { ProtocolChanges } from './protocol/own-protocol.ts';
+import type { FileLike } from './file-like.ts';
+import type { RestorePreview } from './restore-preview.ts';
 import type { Vet } from './state/house.ts';
 import type { ColumnMap } from './room/csv/columns.ts';
 import type { ReadingsPreview } from './room/csv/look-into.ts';
@@ -46,13 +48,6 @@ import type { YoungView } from './views/young-view.ts';
 // it for views and gives it commands; both sides and the tests share these words.
 
 export type CollectionName = 'own' | 'demo';
-
-/** As much of a browser's file as reading one needs. */
-export interface FileLike {
-  readonly size: number;
-  slice(start: number, end: number): FileLike;
-  text(): Promise<string>;
-}
 
 export interface DeskStatus {
   readonly collection: CollectionName;
@@ -133,17 +128,6 @@ export type Recorded =
     }
   /** Not written yet: ask, and send it again with these codes accepted. */
   | { readonly kind: 'asked'; readonly doubts: readonly Doubt[] };
-
-export interface RestorePreview {
-  readonly made: string;
-  readonly records: number;
-  readonly fresh: number;
-  readonly known: number;
-  /** Kept as they are, not understood by this version; the first few reasons. */
-  readonly unreadable: number;
-  readonly reasons: readonly string[];
-  readonly animals: number;
-}
 
 export interface Commands extends HatcheryCommands {
   /** Opens a collection, or begins an empty one. */

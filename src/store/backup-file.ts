@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { refuse, ok, type Result } from '../domain/core/result.ts';
-import type { FileLike } from '../domain/desk.ts';
+import type { FileLike } from '../domain/file-like.ts';
 
 const FORMAT = 'nightdrop-log';
 const VERSION = 1;

@@ -1,5 +1,6 @@
 import { ok, refuse, type Result } from '../domain/core/result.ts';
-import type { FileLike, RestorePreview } from '../domain/desk.ts';
+import type { FileLike } from '../domain/file-like.ts';
+import type { RestorePreview } from '../domain/restore-preview.ts';
 import type { RackEvent } from '../domain/events/event.ts';
 import { readEvent, readStored, type Unreadable } from '../domain/events/read-event.ts';
 import { sayWhatIsWrong } from '../domain/events/say-what-is-wrong.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { FileLike } from '../../src/domain/desk.ts';
+import type { FileLike } from '../../src/domain/file-like.ts';
 import { readBackup, writeBackup } from '../../src/store/backup-file.ts';
 import { anyLog, runs } from '../arbitrary.ts';
 import { anEvent } from '../make.ts';

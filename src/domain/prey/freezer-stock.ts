@@ -1,4 +1,4 @@
-import { daysBetween, instantMs, type Day } from '../core/calendar.ts';
+import { instantMs, type Day } from '../core/calendar.ts';
 import { FREEZER } from '../core/ids.ts';
 import type { Prey } from '../events/feeding.ts';
 import type { RoomFacts } from '../rules/rule.ts';
@@ -65,7 +65,8 @@ export function thawedOn(
   }
   for (const animal of animals) {
     for (const { at, prey, outcome } of animal.offers) {
-      if (prey.state !== 'thawed' || daysBetween(nightOf(at), night) !== 0) continue;
+      // The night lies on that day or the next: most offers need no closer look.
+      if (prey.state !== 'thawed' || String(at) < night || nightOf(at) !== night) continue;
       if (outcome === 'refused') {
         if (animal.quarantine) of(prey).spoilt += prey.count;
       } else {

@@ -36,6 +36,13 @@ export interface OrderLine {
   readonly order: number;
 }
 
+/** How many offers fall on the nights from `from` on and before `until`. */
+function offersIn({ next, everyDays }: FeedingPlan, from: Day, until: Day): number {
+  // One that is overdue is fed on the first night.
+  const days = daysBetween(next < from ? from : next, until);
+  return Math.max(0, Math.ceil(days / Math.max(1, everyDays)));
+}
+
 /** The nights from `from` on and before `until` on which an offer falls. */
 export function offersWithin(plan: FeedingPlan, from: Day, until: Day): readonly Day[] {
   const nights: Day[] = [];
@@ -69,10 +76,10 @@ export function orderList(
       const [first] = sized;
       if (!first) return [];
       const { kind, size } = first.meal;
-      const nights = sized.map((plan) => offersWithin(plan, facts.from, until));
+      const offers = sized.map((plan) => offersIn(plan, facts.from, until));
       const chances = sumOfCounts(
         sized.map(({ acceptance, meal }, i): CountChances =>
-          timesPieces(eatenOf(nights[i]?.length ?? 0, acceptance), meal.count),
+          timesPieces(eatenOf(offers[i] ?? 0, acceptance), meal.count),
         ),
       );
       const enough = enoughWith(facts.protocol.thawEnoughShare, chances);
@@ -84,11 +91,8 @@ export function orderList(
         {
           kind,
           size,
-          offers: nights.reduce((sum, each) => sum + each.length, 0),
-          offered: sized.reduce(
-            (sum, { meal }, i) => sum + meal.count * (nights[i]?.length ?? 0),
-            0,
-          ),
+          offers: offers.reduce((sum, each) => sum + each, 0),
+          offered: sized.reduce((sum, { meal }, i) => sum + meal.count * (offers[i] ?? 0), 0),
           expected: expectedCount(chances),
           enough,
           inStock: batches.reduce((sum, { pieces }) => sum + pieces, 0),

@@ -63,11 +63,11 @@ function possibleVisits(meeting: Meeting, problem: PlanProblem): readonly Possib
   for (let into = 0; into < limits.nights; into += 1) {
     if (barsOnEntry(meeting, into, problem).length > 0) continue;
     const { male, female } = meeting;
-    const pinned = problem.pins.filter(
+    const kept = problem.pins.filter(
       (pin) => pin.male === male.id && pin.female === female.id && pin.in === into,
     );
     const full = longestStay(meeting, into, problem);
-    const outs = new Set([...(full === undefined ? [] : [full]), ...pinned.map(({ out }) => out)]);
+    const outs = new Set([...(full === undefined ? [] : [full]), ...kept.map(({ out }) => out)]);
     for (const out of outs) {
       const visit: Visit = { male: male.id, female: female.id, in: into, out };
       const isStay = out > into && out - into <= limits.stayNights;

@@ -1,6 +1,7 @@
 import { addDays, type Day } from '../core/calendar.ts';
 import type { Prey } from '../events/feeding.ts';
 import type { Picture } from '../picture/picture.ts';
+import { chanceEats } from '../prey/acceptance.ts';
 import { appetiteOf } from '../prey/appetite-of.ts';
 import { batchesOf, freezerOf, inHand, piecesIn, thawedOn } from '../prey/freezer-stock.ts';
 import { orderList, type FeedingPlan, type OrderLine } from '../prey/order.ts';
@@ -48,9 +49,6 @@ export interface PreyView {
   readonly sizes: readonly KnownSize[];
 }
 
-/** How far ahead use is looked at for "lasts until". */
-const AHEAD_WEEKS = 8;
-
 /** The freezer, what to order for some weeks, and what one piece of each size weighs. */
 export function preyView(weeks: number, picture: Picture): PreyView {
   const { facts, ledger } = picture;
@@ -62,12 +60,7 @@ export function preyView(weeks: number, picture: Picture): PreyView {
   const counts = [night, addDays(night, -1)].flatMap((each) =>
     thawedOn(each, freezer, living, facts),
   );
-  const use = new Map(
-    orderList(plans, batches, { from: night, weeks: AHEAD_WEEKS, protocol }).map((line) => [
-      sizeKey(line),
-      line.expected / (7 * AHEAD_WEEKS),
-    ]),
-  );
+  const use = eatenPerDay(plans);
   const drawers = Object.values(freezer?.drawers ?? {}).toSorted((a, b) =>
     drawerKey(a) < drawerKey(b) ? -1 : 1,
   );
@@ -104,6 +97,17 @@ export function preyView(weeks: number, picture: Picture): PreyView {
     order: orderList(plans, batches, { from: night, weeks, protocol }),
     sizes: facts.preySizes,
   };
+}
+
+/** Pieces expected to be eaten in a day, by size. */
+function eatenPerDay(plans: readonly FeedingPlan[]): ReadonlyMap<string, number> {
+  const use = new Map<string, number>();
+  for (const { meal, acceptance, everyDays } of plans) {
+    const key = sizeKey(meal);
+    const eaten = (meal.count * chanceEats(acceptance)) / everyDays;
+    use.set(key, (use.get(key) ?? 0) + eaten);
+  }
+  return use;
 }
 
 function notesOn(drawer: Drawer, facts: StockFacts): readonly StockNote[] {

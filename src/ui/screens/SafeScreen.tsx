@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Commands, DeskStatus, RestorePreview } from '../../domain/desk.ts';
+import type { Commands, DeskStatus } from '../../domain/desk.ts';
+import type { RestorePreview } from '../../domain/restore-preview.ts';
 import { Icon } from '../components/Icon.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';

@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { captureStops, openCapture } from './capture-stops.ts';
+import { clutchStops } from './clutch-stops.ts';
 import { geneStops } from './gene-stops.ts';
 import { rotationStops } from './rotation-stops.ts';
 import { heading, to, type ScreenStop } from './screen-stop.ts';
@@ -69,6 +70,7 @@ export const screens: readonly ScreenStop[] = [
   { name: 'room-read', visit: openRoomForm('Write down a reading', /^Read /) },
   { name: 'room-programme', visit: openRoomForm('Programme', 'Programme') },
   { name: 'room-file', visit: openRoomForm('Sensor’s file', /sensor’s file$/) },
+  ...clutchStops,
   {
     name: 'meals',
     visit: async (page) => {

@@ -1,3 +1,5 @@
+import type { Day } from '../../domain/core/calendar.ts';
+import { showGrams } from '../../domain/core/units.ts';
 import type { ClutchView, Rate } from '../../domain/views/clutch-view.ts';
 import { dayAndMonthWords, dayWords } from '../night.ts';
 
@@ -15,7 +17,8 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
       <dt>Found</dt>
       <dd>
         {view.laid ? dayWords(view.laid) : 'not on record'}
-        {view.notBefore && `; none at the look of ${view.notBefore.slice(0, 10)}`}
+        {view.notBefore &&
+          `; none yet at the look of ${dayAndMonthWords(view.notBefore.slice(0, 10) as Day)}`}
       </dd>
       <dt>Eggs</dt>
       <dd>
@@ -47,7 +50,7 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
         <>
           <dt>Weights</dt>
           <dd>
-            {view.beforeG} g{' '}
+            {showGrams(view.beforeG ?? 0)}{' '}
             {view.beforeDays === 0 ? 'that night' : `${view.beforeDays} days before`}, {view.afterG}{' '}
             g after:{' '}
             {balance.agrees
@@ -85,12 +88,14 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
           <dd>She keeps them warm as she likes, and nobody reads it: look from day 52 on.</dd>
         </>
       )}
-      {view.powerCuts.map((words) => (
+      {view.powerCuts.length > 0 && (
         <>
           <dt>Heat</dt>
-          <dd>{words}</dd>
+          {view.powerCuts.map((words) => (
+            <dd key={words}>{words}</dd>
+          ))}
         </>
-      ))}
+      )}
     </dl>
   );
 }

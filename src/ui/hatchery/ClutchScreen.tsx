@@ -14,6 +14,7 @@ import { EndForm } from './EndForm.tsx';
 import { FathersForm } from './FathersForm.tsx';
 import { FeltForm } from './FeltForm.tsx';
 import { HatchForm } from './HatchForm.tsx';
+import '../room/room.css';
 import './hatchery.css';
 import { PipForm } from './PipForm.tsx';
 import { SetForm } from './SetForm.tsx';

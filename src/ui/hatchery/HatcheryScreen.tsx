@@ -4,7 +4,7 @@ import type { ClutchLine, IncubatorLine } from '../../domain/views/hatchery-view
 import { Icon } from '../components/Icon.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
-import { dayAndMonthWords } from '../night.ts';
+import { dayAndMonthWords, dayWords } from '../night.ts';
 import { Page } from '../screens/Page.tsx';
 import { ChoreNotes } from './ChoreNotes.tsx';
 import { NewIncubator } from './NewIncubator.tsx';
@@ -84,7 +84,8 @@ const ClutchEntry = ({ line }: { readonly line: ClutchLine }) => (
       <span>
         <strong>{line.dam}</strong>
         <span class="quiet small">
-          {line.laid && ` laid ${dayAndMonthWords(line.laid)}`}
+          {line.laid &&
+            ` laid ${line.closed === undefined ? dayAndMonthWords(line.laid) : dayWords(line.laid)}`}
           {line.counts.laid !== undefined && ` · ${line.counts.laid} eggs`}
           {line.window &&
             ` · pips ${dayAndMonthWords(line.window.from)} to ${dayAndMonthWords(line.window.to)}`}

@@ -7,6 +7,7 @@ import { goInstead } from '../route.ts';
 import { History } from '../screens/History.tsx';
 import { Page } from '../screens/Page.tsx';
 import { ChoreNotes } from './ChoreNotes.tsx';
+import '../room/room.css';
 import './hatchery.css';
 import { HeatForm } from './HeatForm.tsx';
 import { ReadIncubator } from './ReadIncubator.tsx';
@@ -93,10 +94,14 @@ const Failures = ({ view }: { readonly view: IncubatorView }) =>
 const Span = ({ view }: { readonly view: IncubatorView }) => (
   <section class="stack" aria-label="Of late">
     <h2>The last {view.days} days</h2>
-    {view.series.length === 0 && <p class="quiet">Nothing read.</p>}
-    {view.series.map((each) => (
-      <SeriesLine key={`${each.spot} ${each.by}`} series={each} />
-    ))}
+    {view.series.every(({ statistics }) => statistics.readings === 0) && (
+      <p class="quiet">Nothing read.</p>
+    )}
+    {view.series
+      .filter(({ statistics }) => statistics.readings > 0)
+      .map((each) => (
+        <SeriesLine key={`${each.spot} ${each.by}`} series={each} />
+      ))}
   </section>
 );
 

@@ -4,16 +4,6 @@ export type CountChances = readonly number[];
 /** Sums of chances are this exact, and no better. */
 const EXACT = 1e-9;
 
-/** Of the sum of two counts that know nothing of each other. */
-export function addCounts(a: CountChances, b: CountChances): CountChances {
-  const sum = Array.from({ length: a.length + b.length - 1 }, () => 0);
-  for (const [i, p] of a.entries()) {
-    if (p === 0) continue;
-    for (const [j, q] of b.entries()) sum[i + j] = (sum[i + j] ?? 0) + p * q;
-  }
-  return sum;
-}
-
 /** Chances below this are taken for none: thousands of them together are still far below `EXACT`. */
 const NONE = 1e-30;
 

@@ -43,15 +43,6 @@ function offersIn({ next, everyDays }: FeedingPlan, from: Day, until: Day): numb
   return Math.max(0, Math.ceil(days / Math.max(1, everyDays)));
 }
 
-/** The nights from `from` on and before `until` on which an offer falls. */
-export function offersWithin(plan: FeedingPlan, from: Day, until: Day): readonly Day[] {
-  const nights: Day[] = [];
-  // One that is overdue is fed on the first night.
-  let night = plan.next < from ? from : plan.next;
-  for (; night < until; night = addDays(night, Math.max(1, plan.everyDays))) nights.push(night);
-  return nights;
-}
-
 /**
  * What to order for some weeks, by size, heaviest first: what is eaten with `thawEnoughShare`, less what is in the
  * freezer and keeps until it is used.

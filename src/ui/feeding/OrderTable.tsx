@@ -12,7 +12,7 @@ export function OrderTable({
   if (order.length === 0) return <p class="quiet">Nobody takes thawed prey yet.</p>;
   return (
     <>
-      <div class="order-scroll" role="region" aria-label="What to order" tabIndex={0}>
+      <div class="order-scroll">
         <table class="numbers order">
           <caption class="small quiet">For {weeks} weeks from tonight</caption>
           <thead>

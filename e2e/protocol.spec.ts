@@ -114,14 +114,14 @@ test('a number that few keep is asked about, and one that cannot be is refused',
   await sheet.getByRole('button', { name: 'Write 4 days' }).click();
   await written(page, 'A male stays 4 days').waitFor();
 
-  await page.getByRole('button', { name: /^A male rests between visits/ }).click();
-  const rest = page.getByRole('dialog', { name: 'A male rests between visits' });
-  for (let taps = 0; taps < 4; taps += 1) await rest.getByRole('button', { name: 'More' }).click();
-  await rest.getByRole('button', { name: 'Write 8 days' }).click();
+  await page.getByRole('button', { name: /^A male is overdue after/ }).click();
+  const late = page.getByRole('dialog', { name: 'A male is overdue after' });
+  for (let taps = 0; taps < 3; taps += 1) await late.getByRole('button', { name: 'More' }).click();
+  await late.getByRole('button', { name: 'Write 8 days' }).click();
   const sure = page.getByRole('dialog', { name: 'Sure?' });
-  await expect(sure).toContainText('most keep 2–7 days');
+  await expect(sure).toContainText('most keep 3–7 days');
   await sure.getByRole('button', { name: 'Yes, write it' }).click();
-  await written(page, 'A male rests between visits 8 days').waitFor();
+  await written(page, 'A male is overdue after 8 days').waitFor();
 });
 
 test('a school shows each number before it is followed, and leaves the keeper’s own', async ({

@@ -58,6 +58,7 @@ async function countedOnScreen(
 ): Promise<{ readonly sum: number; readonly body: string }> {
   await walkTo(page, '/tonight');
   await expect(page.getByRole('heading', { level: 1, name: 'Tonight' })).toBeVisible();
+  await expect(page.locator('.summary li').first()).toBeVisible();
   const lines = await page.locator('.summary li').allInnerTexts();
   const counts = lines.map((line) => line.trim().replaceAll(/\s+/g, ' '));
   return {

@@ -128,6 +128,9 @@ function onDays(
   );
   const first = reached[0] ?? 0;
   const all = (reached.at(-1) ?? 1) - first;
-  const chances = reached.slice(1).map((chance, n) => (chance - (reached[n] ?? 0)) / all);
+  // Far out the sums of the distribution are all but one, and may fall by their last digit.
+  const chances = reached
+    .slice(1)
+    .map((chance, n) => Math.max(0, chance - (reached[n] ?? 0)) / all);
   return { fromDays: neverBefore, chances };
 }

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { MateWarning } from '../../domain/views/pair-warnings-view.ts';
 import { CautionList } from '../choosing/CautionList.tsx';
 import '../choosing/choosing.css';
+import { ReasonField } from '../choosing/ReasonField.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 
@@ -35,15 +36,7 @@ export function PairReason({
           {warning.reasoned !== undefined && (
             <p class="small">Your reason before: {warning.reasoned}</p>
           )}
-          <label>
-            Why these two, in spite of it?
-            <input
-              value={reason}
-              maxLength={300}
-              autocomplete="off"
-              onInput={({ currentTarget }) => setReason(currentTarget.value)}
-            />
-          </label>
+          <ReasonField reason={reason} onReason={setReason} />
         </>
       )}
       <Slab

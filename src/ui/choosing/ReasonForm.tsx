@@ -1,12 +1,13 @@
-import type { CautionLine } from '../../domain/views/caution-words.ts';
 import type { NamedKin } from '../../domain/views/lineage-view.ts';
 import { Slab } from '../components/Slab.tsx';
 import { useDraft, useModel } from '../model.ts';
+import { ReasonField } from './ReasonField.tsx';
 
 export interface CautionedPair {
   readonly male: Pick<NamedKin, 'id' | 'name'>;
   readonly female: Pick<NamedKin, 'id' | 'name'>;
-  readonly cautions: readonly CautionLine[];
+  /** What the reason is given against. */
+  readonly cautions: readonly { readonly id: string }[];
 }
 
 /** Why these two, in spite of it: asked for and kept, and never in the way. */
@@ -29,15 +30,7 @@ export function ReasonForm({ pair: { male, female, cautions } }: { readonly pair
     });
   return (
     <div class="stack">
-      <label>
-        Why these two, in spite of it?
-        <input
-          value={reason}
-          maxLength={300}
-          autocomplete="off"
-          onInput={({ currentTarget }) => setReason(currentTarget.value)}
-        />
-      </label>
+      <ReasonField reason={reason} onReason={setReason} />
       <Slab icon="check" disabled={reason.trim() === ''} onPress={keep}>
         Keep this reason
       </Slab>

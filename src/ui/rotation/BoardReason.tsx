@@ -1,8 +1,7 @@
 import type { MateCell } from '../../domain/views/mates-view.ts';
 import type { BoardRow } from '../../domain/views/rotation-view.ts';
-import { Slab } from '../components/Slab.tsx';
+import { ReasonForm } from '../choosing/ReasonForm.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
-import { useDraft, useModel } from '../model.ts';
 
 /** What keeps two out of every plan, until the keeper says why they shall meet all the same. */
 export function BoardReason({
@@ -12,22 +11,7 @@ export function BoardReason({
   readonly cell: MateCell;
   readonly female: BoardRow;
 }) {
-  const { write } = useModel();
-  const [reason, setReason] = useDraft(`reason.${cell.male}.${female.id}`);
-  const keep = () =>
-    void write({
-      drafts: [
-        {
-          type: 'pairing-reasoned',
-          male: cell.male,
-          female: female.id,
-          cautions: cell.asked.map(({ id }) => id).slice(0, 24),
-          reason: reason.trim(),
-        },
-      ],
-      words: `Reason kept for ${cell.name} and ${female.name}`,
-      after: () => setReason(''),
-    });
+  const pair = { male: { id: cell.male, name: cell.name }, female, cautions: cell.asked };
   return (
     <div class="caution">
       <p>
@@ -38,24 +22,7 @@ export function BoardReason({
           {says}
         </p>
       ))}
-      <Unfolds summary="Plan them for a reason">
-        {() => (
-          <div class="stack">
-            <label>
-              Why these two, in spite of it?
-              <input
-                value={reason}
-                maxLength={300}
-                autocomplete="off"
-                onInput={({ currentTarget }) => setReason(currentTarget.value)}
-              />
-            </label>
-            <Slab icon="check" disabled={reason.trim() === ''} onPress={keep}>
-              Keep this reason
-            </Slab>
-          </div>
-        )}
-      </Unfolds>
+      <Unfolds summary="Plan them for a reason">{() => <ReasonForm pair={pair} />}</Unfolds>
     </div>
   );
 }

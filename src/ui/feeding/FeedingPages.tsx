@@ -4,14 +4,6 @@ import { sizeName } from '../../domain/views/prey-words.ts';
 import { PaperPage } from '../labels/PaperPage.tsx';
 import { dayWords } from '../night.ts';
 
-/** Papers, upright. Unit: mm. */
-export const sheets = {
-  A4: { width: 210, height: 297 },
-  Letter: { width: 215.9, height: 279.4 },
-} as const satisfies Record<string, SizeMm>;
-
-export type SheetName = keyof typeof sheets;
-
 const MARGIN = 12;
 const ROW = 6.2;
 const HEAD = 12;
@@ -22,24 +14,20 @@ interface Printed {
 }
 
 /** The thaw list, then the tubs in rack order with room for a tick each; as many pages as it takes. */
-export function feedingPages(view: FeedingView, sheet: SheetName) {
+export function feedingPages(view: FeedingView, size: SizeMm) {
   const rows = rowsOf(view);
-  const perPage = Math.floor((sheets[sheet].height - 2 * MARGIN - HEAD) / ROW);
+  const perPage = Math.floor((size.height - 2 * MARGIN - HEAD) / ROW);
   const pages = Math.max(1, Math.ceil(rows.length / perPage));
   return Array.from({ length: pages }, (_, page) => (
-    <PaperPage
-      size={sheets[sheet]}
-      offset={{ x: 0, y: 0 }}
-      name={`Feeding, page ${page + 1} of ${pages}`}
-    >
+    <PaperPage size={size} offset={{ x: 0, y: 0 }} name={`Feeding, page ${page + 1} of ${pages}`}>
       <text x={MARGIN} y={MARGIN + 5} font-size="5" font-weight="bold">
         Feeding, night of {dayWords(view.night)}
       </text>
-      <text x={sheets[sheet].width - MARGIN} y={MARGIN + 5} font-size="3.5" text-anchor="end">
+      <text x={size.width - MARGIN} y={MARGIN + 5} font-size="3.5" text-anchor="end">
         {page + 1} of {pages}
       </text>
       {rows.slice(page * perPage, (page + 1) * perPage).map((row, i) => (
-        <PrintedRow key={i} row={row} y={MARGIN + HEAD + i * ROW} width={sheets[sheet].width} />
+        <PrintedRow key={i} row={row} y={MARGIN + HEAD + i * ROW} width={size.width} />
       ))}
     </PaperPage>
   ));

@@ -1,14 +1,12 @@
-import { useState } from 'preact/hooks';
 import type { FeedingLine, FeedingView } from '../../domain/views/feeding-view.ts';
 import { Icon } from '../components/Icon.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
-import '../labels/print.css';
-import { PrintPages } from '../labels/PrintPages.tsx';
+import { OnPaper } from '../labels/OnPaper.tsx';
 import { useView } from '../model.ts';
 import { nightWords } from '../night.ts';
 import { Page } from '../screens/Page.tsx';
-import { feedingPages, sheets, type SheetName } from './FeedingPages.tsx';
+import { feedingPages } from './FeedingPages.tsx';
 import './feeding.css';
 import { LastNight } from './LastNight.tsx';
 import { ThawSize } from './ThawSize.tsx';
@@ -16,7 +14,6 @@ import { ThawSize } from './ThawSize.tsx';
 /** Tonight's feeding: what to thaw, who is due in rack order, and who is not and why. */
 export function FeedingScreen() {
   const view = useView('feeding', null);
-  const [job, setJob] = useState<{ readonly sheet: SheetName; readonly count: number }>();
   if (!view) return <Page title="Feeding" back />;
   const { due, blocked, thaw } = view;
   return (
@@ -54,28 +51,7 @@ export function FeedingScreen() {
       <SlabLink icon="shelf" href="#/prey" under="what is in the freezer, and what to order">
         Prey
       </SlabLink>
-      <section class="stack">
-        <h2>On paper</h2>
-        <div class="two">
-          {(Object.keys(sheets) as SheetName[]).map((sheet) => (
-            <button
-              type="button"
-              key={sheet}
-              class="pill"
-              onClick={() => setJob({ sheet, count: (job?.count ?? 0) + 1 })}
-            >
-              <Icon name="print" /> Print on {sheet}
-            </button>
-          ))}
-        </div>
-      </section>
-      {job && (
-        <PrintPages
-          key={job.count}
-          size={sheets[job.sheet]}
-          pages={feedingPages(view, job.sheet)}
-        />
-      )}
+      <OnPaper pagesOn={(size) => feedingPages(view, size)} />
     </Page>
   );
 }

@@ -1,14 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { LanesView, QuietFemale } from '../../domain/views/lanes-view.ts';
 import type { Stage } from '../../domain/season/standing.ts';
-import { Icon } from '../components/Icon.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
-import '../labels/print.css';
-import { PrintPages } from '../labels/PrintPages.tsx';
+import { OnPaper } from '../labels/OnPaper.tsx';
 import { useView } from '../model.ts';
 import { remember, remembered } from '../remember.ts';
 import { LanesTable } from '../season/LanesTable.tsx';
-import { papers, seasonPages, type Paper } from '../season/SeasonPages.tsx';
+import { seasonPages } from '../season/SeasonPages.tsx';
 import '../season/season.css';
 import { StripKey } from '../season/StripKey.tsx';
 import { WallStrip } from '../season/WallStrip.tsx';
@@ -20,7 +18,6 @@ const ORDER = 'season-order';
 export function SeasonScreen() {
   const view = useView('lanes', null);
   const [inRackOrder, setInRackOrder] = useState(remembered(ORDER) === 'rack');
-  const [job, setJob] = useState<{ readonly paper: Paper; readonly count: number }>();
   if (!view) return <Page title="Season" back />;
   const lanes = inRackOrder ? view.lanes.toSorted((a, b) => a.walk - b.walk) : view.lanes;
   const order = (byRack: boolean) => {
@@ -61,30 +58,7 @@ export function SeasonScreen() {
       )}
       <Quiet quiet={view.quiet} />
       <Signs view={view} />
-      {lanes.length > 0 && (
-        <section class="stack">
-          <h2>On paper</h2>
-          <div class="two">
-            {(Object.keys(papers) as Paper[]).map((paper) => (
-              <button
-                type="button"
-                key={paper}
-                class="pill"
-                onClick={() => setJob({ paper, count: (job?.count ?? 0) + 1 })}
-              >
-                <Icon name="print" /> Print on {paper}
-              </button>
-            ))}
-          </div>
-        </section>
-      )}
-      {job && (
-        <PrintPages
-          key={job.count}
-          size={papers[job.paper]}
-          pages={seasonPages(view, lanes, job.paper)}
-        />
-      )}
+      {lanes.length > 0 && <OnPaper isWide pagesOn={(size) => seasonPages(view, lanes, size)} />}
     </Page>
   );
 }

@@ -7,14 +7,6 @@ import { nextWords } from './lane-words.ts';
 import { monthWords } from './month-words.ts';
 import type { StripScale } from './strip-shapes.ts';
 
-/** Papers on their long side. Unit: mm. */
-export const papers = {
-  A4: { width: 297, height: 210 },
-  Letter: { width: 279.4, height: 215.9 },
-} as const satisfies Record<string, SizeMm>;
-
-export type Paper = keyof typeof papers;
-
 const MARGIN = 9;
 const HEAD = 27;
 const FOOT = 12;
@@ -26,9 +18,8 @@ const LEAST_ROW = 4;
 const MOST_ROW = 9;
 
 /** As few pages as hold all lanes, each with the head and the months. */
-export function seasonPages(view: LanesView, lanes: readonly Lane[], paper: Paper) {
-  const { height } = papers[paper];
-  const room = height - HEAD - FOOT;
+export function seasonPages(view: LanesView, lanes: readonly Lane[], size: SizeMm) {
+  const room = size.height - HEAD - FOOT;
   const pages = Math.max(1, Math.ceil(lanes.length / Math.floor(room / LEAST_ROW)));
   const perPage = Math.max(1, Math.ceil(lanes.length / pages));
   const row = Math.min(MOST_ROW, room / perPage);
@@ -37,7 +28,7 @@ export function seasonPages(view: LanesView, lanes: readonly Lane[], paper: Pape
       view={view}
       lanes={lanes.slice(page * perPage, (page + 1) * perPage)}
       row={row}
-      paper={paper}
+      size={size}
       name={`page ${page + 1} of ${pages}`}
     />
   ));
@@ -47,16 +38,15 @@ function SeasonPage({
   view,
   lanes,
   row,
-  paper,
+  size,
   name,
 }: {
   readonly view: LanesView;
   readonly lanes: readonly Lane[];
   readonly row: number;
-  readonly paper: Paper;
+  readonly size: SizeMm;
   readonly name: string;
 }) {
-  const size = papers[paper];
   const perDay = (size.width - MARGIN - AXIS_X) / view.days;
   const scale: StripScale = { perDay, height: row, letter: Math.min(2.6, row * 0.45), line: 0.22 };
   const ground: StripScale = { ...scale, height: lanes.length * row };

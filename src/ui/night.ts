@@ -1,25 +1,12 @@
 import type { Day } from '../domain/core/calendar.ts';
+import { monthName } from '../domain/core/month-names.ts';
 
 // Said with our own words: the browser's take a quarter of a slow phone's start to get ready.
 const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
-const MONTHS = [
-  'Jan',
-  'Feb',
-  'Mar',
-  'Apr',
-  'May',
-  'Jun',
-  'Jul',
-  'Aug',
-  'Sept',
-  'Oct',
-  'Nov',
-  'Dec',
-] as const;
 
 const noon = (day: Day): Date => new Date(`${day}T12:00:00Z`);
 const dayAndMonth = (date: Date): string =>
-  `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()] ?? ''}`;
+  `${date.getUTCDate()} ${monthName(date.getUTCMonth() + 1)}`;
 
 /** @example nightWords('2026-11-24') //=> 'Tue 24 Nov' */
 export const nightWords = (day: Day): string => {

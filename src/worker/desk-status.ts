@@ -1,8 +1,7 @@
+import { DAY_MS } from '../domain/core/calendar.ts';
 import type { DeskStatus } from '../domain/desk.ts';
 import type { DeviceNotes } from '../store/device-notes.ts';
 import type { Collection, World } from './collection.ts';
-
-const DAY_MS = 86_400_000;
 
 /** How the collection stands, in numbers; told with every change. */
 export function deskStatus(

@@ -1,8 +1,9 @@
+import { tenth } from '../core/tenth.ts';
 import { daysBetween } from '../core/calendar.ts';
 import type { Draft } from '../events/event.ts';
 import { measuredMm } from '../follicles/error.ts';
 import type { Picture } from '../picture/picture.ts';
-import { agoWords, days } from '../rules/dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import { preLayContext } from '../season/pre-lay.ts';
 import { ovulationSpan } from '../season/span.ts';
 import type { Animal } from '../state/animal.ts';
@@ -51,7 +52,7 @@ function notPreLay({ preLay }: Shed, animal: Animal, { facts }: Picture): Doubt 
     const { neverBefore, neverAfter } = spreadOf('ovulation to shed', protocol);
     const [least, most] = [daysBetween(span.last, night), daysBetween(span.first, night)];
     if (most >= neverBefore && least <= neverAfter) return undefined;
-    const apart = least < 0 ? 'Ovulation was after it' : `Ovulation was ${days(least)} before`;
+    const apart = least < 0 ? 'Ovulation was after it' : `Ovulation was ${daysWords(least)} before`;
     return preLayDoubt(`${apart}: the pre-lay shed comes ${neverBefore}–${neverAfter} days after.`);
   }
   return preLayContext(season, night, protocol, nightOf) === undefined
@@ -98,7 +99,7 @@ export function assessScan({ found }: Scanned, animal: Animal, { facts }: Pictur
     ...scanSlips({
       axesMm: found.largestMm,
       last: last && {
-        mm: Math.round((measuredMm(last.found) ?? 0) * 10) / 10,
+        mm: tenth(measuredMm(last.found) ?? 0),
         daysAgo: daysSince(last.at),
       },
       error: facts.scanErrors().ultrasound,

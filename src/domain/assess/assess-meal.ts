@@ -3,7 +3,7 @@ import { showGrams } from '../core/units.ts';
 import type { Draft } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
 import { preyG } from '../protocol/planned-meal.ts';
-import { agoWords } from '../rules/dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { feedingBlock } from '../rules/feeding-block.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Doubt, Verdict } from './doubt.ts';

@@ -1,7 +1,7 @@
 import { daysBetween, type Moment } from '../core/calendar.ts';
 import type { Draft, EventOf } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
-import { agoWords } from '../rules/dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { conflictsIn } from '../season/conflicts.ts';
 import { preLayShed } from '../season/pre-lay.ts';
 import type { Animal } from '../state/animal.ts';

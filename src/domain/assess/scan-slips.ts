@@ -1,3 +1,4 @@
+import { tenth } from '../core/tenth.ts';
 import { beyondErrorMm, errorMmOf, type MethodError } from '../follicles/error.ts';
 import type { Doubt, Verdict } from './doubt.ts';
 
@@ -34,7 +35,6 @@ export function scanSlips(entry: ScanEntry): Pick<Verdict, 'refusals' | 'doubts'
 }
 
 const meanMm = ([a, b]: Axes): number => (a + b) / 2;
-const tenth = (mm: number): number => Math.round(mm * 10) / 10;
 export const showAxes = ([a, b]: Axes): string => `${a} × ${b} mm`;
 
 const isUnlike = (axes: Axes): boolean => Math.max(...axes) > MOST_RATIO * Math.min(...axes);

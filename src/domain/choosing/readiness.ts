@@ -1,4 +1,10 @@
-import { ageMonths, notGrown, notRecovered, poorCondition } from '../season/fitness.ts';
+import {
+  ageMonths,
+  breedingFloor,
+  notGrown,
+  notRecovered,
+  poorCondition,
+} from '../season/fitness.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
 
@@ -12,10 +18,9 @@ export function candidatesIn(picture: Picture): {
 } {
   const { facts } = picture;
   const grown = picture.living().filter((animal) => {
-    const { maleFromMonths, femaleFromMonths } = facts.protocol;
-    const from = animal.sex === 'male' ? maleFromMonths : femaleFromMonths;
+    const { fromMonths } = breedingFloor(animal, facts.protocol);
     const months = ageMonths(animal, facts);
-    return months === undefined || months >= from * CANDIDATE_FROM;
+    return months === undefined || months >= fromMonths * CANDIDATE_FROM;
   });
   return {
     females: grown.filter(({ sex }) => sex === 'female'),

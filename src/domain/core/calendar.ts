@@ -73,7 +73,7 @@ export function momentOf({ ms, offsetMin }: Clock): Moment {
 export const daysBetween = (from: Day, to: Day): number =>
   Math.round((utcMs(to) - utcMs(from)) / DAY_MS);
 
-const DAY_MS = 86_400_000;
+export const DAY_MS = 86_400_000;
 
 /**
  * A day of UTC has always 24 hours, so no zone comes into it. A rule asks this a dozen times for each
@@ -95,16 +95,16 @@ function localDate(day: Day): Date {
 }
 
 /** Days from 1970-01-01 to a day: what a ramp over the years counts in. */
-export const dayNumber = (day: Day): number => Date.parse(`${day}T00:00:00Z`) / 86_400_000;
+export const dayNumber = (day: Day): number => Date.parse(`${day}T00:00:00Z`) / DAY_MS;
 
 /** The day of such a number. */
 export const dayOfNumber = (number: number): Day =>
-  new Date(number * 86_400_000).toISOString().slice(0, 10) as Day;
+  new Date(number * DAY_MS).toISOString().slice(0, 10) as Day;
 
 /** The number of a day of a year; where the month has fewer days, of its last one. */
 export function dayNumberIn(year: number, month: number, date: number): number {
   const last = new Date(Date.UTC(year, month, 0)).getUTCDate();
-  return Date.UTC(year, month - 1, Math.min(date, last)) / 86_400_000;
+  return Date.UTC(year, month - 1, Math.min(date, last)) / DAY_MS;
 }
 
 /**

@@ -1,7 +1,8 @@
 import type { Protocol, ProtocolKey } from '../protocol/values.ts';
 import type { SourceId } from '../sources.ts';
 import { fastLoss } from '../weight/fast.ts';
-import { daysWords, percentWords } from '../weight/words.ts';
+import { daysWords } from '../core/day-words.ts';
+import { percentWords } from '../weight/words.ts';
 import { nonFeeder } from './non-feeder.ts';
 import {
   husbandryLooks,

@@ -67,40 +67,15 @@ function lineOf(meals: readonly DueMeal[], share: number): ThawLine | undefined 
   const largest = Math.max(0, ...shared.map(({ meal }) => meal.count));
   const thaw = ownPieces + Math.max(largest, enoughWith(share, chancesOf(shared)));
   const spare = Math.max(0, Math.round(thaw - expected));
-  return {
-    kind,
-    size,
-    thaw,
-    offered,
-    expected,
-    spare,
-    animals: meals.length,
-    because: because({
-      kind,
-      size,
-      thaw,
-      offered,
-      expected,
-      spare,
-      share,
-      ownPieces,
-      animals: meals.length,
-    }),
-  };
+  const line = { kind, size, thaw, offered, expected, spare, animals: meals.length };
+  return { ...line, because: because(line, share, ownPieces) };
 }
 
-function because(facts: {
-  readonly kind: Prey['kind'];
-  readonly size: string;
-  readonly thaw: number;
-  readonly offered: number;
-  readonly expected: number;
-  readonly spare: number;
-  readonly share: number;
-  readonly ownPieces: number;
-  readonly animals: number;
-}): readonly string[] {
-  const { kind, size, thaw, offered, expected, spare, share, ownPieces, animals } = facts;
+function because(
+  { kind, size, thaw, offered, expected, spare, animals }: Omit<ThawLine, 'because'>,
+  share: number,
+  ownPieces: number,
+): readonly string[] {
   const piece = (count: number): string => showPrey({ kind, size, count, state: 'thawed' });
   const lines = [
     `${animals === 1 ? '1 snake is' : `${animals} snakes are`} due: ${piece(offered)}. By their appetite, about ${expected.toFixed(1)} will be eaten.`,

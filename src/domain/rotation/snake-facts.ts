@@ -2,6 +2,7 @@ import { daysBetween, type Day, type Moment } from '../core/calendar.ts';
 import type { Picture } from '../picture/picture.ts';
 import { holdUntil } from '../rules/feeding-block.ts';
 import { dueNight } from '../rules/feeding-due.ts';
+import { shutWindow } from '../season/pairing-window.ts';
 import type { Animal } from '../state/animal.ts';
 import { femalesHad, lossShare, maleStopped, mostFemales, restNights } from './male-limits.ts';
 import type { Night, PlanFemale, PlanMale, PlanSnake } from './plan-problem.ts';
@@ -87,14 +88,11 @@ export function femaleFacts(female: Animal, picture: Picture): PlanFemale {
 function whyClosed(female: Animal, picture: Picture): string | undefined {
   const { pairStopMm, pairFromMm } = picture.facts.protocol;
   const standing = picture.standing(female);
-  if (standing?.stage !== 'building') {
-    const because = standing?.because.join(' ') ?? '';
-    return `${stageWords[standing?.stage ?? 'unknown'] ?? 'She is not building.'} ${because} You pair from ${pairFromMm} mm.`;
-  }
-  const mm = standing.now?.scan?.mm;
-  return mm !== undefined && mm >= pairStopMm
-    ? `Largest follicle ${mm} mm: you stop at ${pairStopMm} mm.`
-    : undefined;
+  const shut = shutWindow(standing, pairStopMm);
+  if (!shut) return undefined;
+  if (shut.by === 'size') return `Largest follicle ${shut.mm} mm: you stop at ${pairStopMm} mm.`;
+  const because = standing?.because.join(' ') ?? '';
+  return `${stageWords[shut.stage ?? 'unknown'] ?? 'She is not building.'} ${because} You pair from ${pairFromMm} mm.`;
 }
 
 const stageWords: Readonly<Record<string, string>> = {

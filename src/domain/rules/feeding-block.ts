@@ -1,6 +1,6 @@
 import { addDays, daysBetween, type Day } from '../core/calendar.ts';
 import type { Animal } from '../state/animal.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import type { RoomFacts } from './rule.ts';
 
 /** Until when a regurgitation holds feeding back; undefined when no hold is on. */

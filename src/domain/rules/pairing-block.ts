@@ -1,7 +1,7 @@
 import { daysBetween } from '../core/calendar.ts';
 import { notGrown, notRecovered, poorCondition } from '../season/fitness.ts';
 import type { Animal } from '../state/animal.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { feedingBlock } from './feeding-block.ts';
 import type { RoomFacts } from './rule.ts';
 

@@ -1,6 +1,6 @@
 import { addDays, daysBetween } from '../core/calendar.ts';
 import { showGrams } from '../core/units.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { passedOn } from './passed.ts';
 import type { Rule } from './rule.ts';
 

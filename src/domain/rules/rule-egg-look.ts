@@ -1,4 +1,4 @@
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { gravidSince } from './gravid-since.ts';
 import { passedOn } from './passed.ts';
 import type { Rule } from './rule.ts';

@@ -1,7 +1,7 @@
 import type { EventId } from '../core/ids.ts';
 import { showMeal, showPrey } from '../protocol/planned-meal.ts';
 import type { Animal } from '../state/animal.ts';
-import { agoWords, days } from './dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import { feedingBlock } from './feeding-block.ts';
 import { dueNight, lateDays, mealOf, planOf } from './feeding-due.ts';
 import { refusalsInRow, refusedInRow } from './refusals-in-row.ts';
@@ -14,7 +14,7 @@ function because(animal: Animal, room: RoomFacts): string[] {
   const facts = last
     ? [`${showPrey(last.prey)}, ${last.outcome}, ${agoWords(room.nightOf(last.at), room.night)}.`]
     : ['No meal on record yet.'];
-  facts.push(`Fed as ${words}: every ${days(everyDays)}.`);
+  facts.push(`Fed as ${words}: every ${daysWords(everyDays)}.`);
   if (own)
     facts.push(own.why === undefined ? 'Your own plan for it.' : `Your own plan: ${own.why}.`);
   const passed = animal.passedOver['F1'];

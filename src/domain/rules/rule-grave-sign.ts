@@ -1,5 +1,5 @@
 import { daysBetween, instantMs } from '../core/calendar.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import type { Rule } from './rule.ts';
 
 const FRESH_DAYS = 7;

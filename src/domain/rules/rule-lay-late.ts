@@ -1,5 +1,5 @@
 import { addDays, daysBetween } from '../core/calendar.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { gravidSince } from './gravid-since.ts';
 import { passedOn } from './passed.ts';
 import type { Rule } from './rule.ts';

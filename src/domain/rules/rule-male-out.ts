@@ -1,5 +1,5 @@
 import { addDays, daysBetween } from '../core/calendar.ts';
-import { agoWords, days } from './dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import type { Rule } from './rule.ts';
 
 export const maleOut: Rule = {
@@ -21,8 +21,8 @@ export const maleOut: Rule = {
       state: stayed >= room.protocol.maleForgottenDays ? 'overdue' : 'due',
       alarm: false,
       because: [
-        `In with ${host} since ${agoWords(since, room.night)}, ${days(stayed)}.`,
-        `Your plan is a stay of ${days(room.protocol.maleStayDays)}.`,
+        `In with ${host} since ${agoWords(since, room.night)}, ${daysWords(stayed)}.`,
+        `Your plan is a stay of ${daysWords(room.protocol.maleStayDays)}.`,
       ],
       records: [animal.visit.id],
     };

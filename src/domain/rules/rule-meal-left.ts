@@ -1,6 +1,6 @@
 import { daysBetween, instantMs } from '../core/calendar.ts';
 import { showPrey } from '../protocol/planned-meal.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import type { Rule } from './rule.ts';
 
 export const mealLeft: Rule = {

@@ -2,7 +2,7 @@ import { daysBetween } from '../core/calendar.ts';
 import type { EventId } from '../core/ids.ts';
 import type { SeasonNow } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { passedOn } from './passed.ts';
 import type { RoomFacts, Rule } from './rule.ts';
 

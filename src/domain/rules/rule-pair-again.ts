@@ -1,5 +1,5 @@
 import { addDays, daysBetween } from '../core/calendar.ts';
-import { agoWords, days } from './dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import { againstPairing, pairingWait } from './pairing-block.ts';
 import { passedOver } from './passed.ts';
 import type { Rule } from './rule.ts';
@@ -34,7 +34,7 @@ export const pairAgain: Rule = {
       because: [
         `Last visit, ${room.nameOf(stay.male)}, ended ${agoWords(ended, room.night)}.`,
         ...(isPassed ? [`Passed over ${agoWords(passed.night, room.night)}.`] : []),
-        `You pair again after ${days(pairAgainDays)}.`,
+        `You pair again after ${daysWords(pairAgainDays)}.`,
       ],
       records: [stay.outId ?? stay.id, ...(isPassed ? [passed.id] : [])],
     };

@@ -1,5 +1,5 @@
 import { daysBetween } from '../core/calendar.ts';
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import { againstPairing, pairingWait } from './pairing-block.ts';
 import { passedOn } from './passed.ts';
 import type { Rule } from './rule.ts';

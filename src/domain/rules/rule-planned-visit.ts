@@ -1,8 +1,11 @@
-import { againstWindow } from '../season/pairing-window.ts';
-import { days } from './dates.ts';
+import { shutWindow, type ShutWindow } from '../season/pairing-window.ts';
+import { daysWords } from '../core/day-words.ts';
 import { daysBetween } from '../core/calendar.ts';
 import { pairingWait } from './pairing-block.ts';
 import type { Rule } from './rule.ts';
+
+const shutWords = (shut: ShutWindow): string =>
+  shut.by === 'size' ? `largest follicle ${shut.mm} mm` : `${shut.stage ?? 'not building'} now`;
 
 export const plannedVisit: Rule = {
   id: 'P2',
@@ -18,7 +21,7 @@ export const plannedVisit: Rule = {
     );
     if (hasBeen) return undefined;
     const standing = room.standing(mate);
-    const against = againstWindow(standing, room.protocol.pairStopMm);
+    const shut = shutWindow(standing, room.protocol.pairStopMm);
     const herWait = pairingWait(mate, room);
     return {
       act: 'pair',
@@ -28,10 +31,10 @@ export const plannedVisit: Rule = {
       alarm: false,
       blocked:
         pairingWait(animal, room) ??
-        (against === undefined ? undefined : `${mate.name}: ${against}`) ??
+        (shut && `${mate.name}: ${shutWords(shut)}`) ??
         (herWait === undefined ? undefined : `${mate.name}: ${herWait}`),
       because: [
-        `By the plan you kept, for ${days(daysBetween(planned.in, planned.out))}.`,
+        `By the plan you kept, for ${daysWords(daysBetween(planned.in, planned.out))}.`,
         ...(standing?.because ?? []).map((fact) => `${mate.name}: ${fact}`),
       ],
       records: [planned.id, ...(standing?.records ?? [])],

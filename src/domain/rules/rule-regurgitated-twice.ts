@@ -1,5 +1,5 @@
 import { daysBetween } from '../core/calendar.ts';
-import { agoWords, days } from './dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import { passedOn } from './passed.ts';
 import type { Rule } from './rule.ts';
 
@@ -24,8 +24,8 @@ export const regurgitatedTwice: Rule = {
       state: 'overdue',
       alarm: true,
       because: [
-        `Brought up a meal ${agoWords(last, room.night)}, and one ${days(daysBetween(before, last))} before that.`,
-        `Twice within ${days(within)} is not left to rest alone.`,
+        `Brought up a meal ${agoWords(last, room.night)}, and one ${daysWords(daysBetween(before, last))} before that.`,
+        `Twice within ${daysWords(within)} is not left to rest alone.`,
       ],
       records: [],
     };

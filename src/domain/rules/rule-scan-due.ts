@@ -2,7 +2,7 @@ import { addDays, daysBetween, monthOf, type Day } from '../core/calendar.ts';
 import { notGrown } from '../season/fitness.ts';
 import type { LastScan, Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
-import { agoWords, days } from './dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import { feedingBlock } from './feeding-block.ts';
 import { passedOn } from './passed.ts';
 import type { RoomFacts, Rule } from './rule.ts';
@@ -66,7 +66,7 @@ function nextScan(scan: LastScan, room: RoomFacts): Planned {
     due: addDays(scan.night, every),
     because: [
       `Last scan ${agoWords(scan.night, room.night)}: ${what}.`,
-      `At that size you scan every ${days(every)}.`,
+      `At that size you scan every ${daysWords(every)}.`,
     ],
   };
 }

@@ -1,4 +1,4 @@
-import { agoWords } from './dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import type { Rule } from './rule.ts';
 
 export const stopPairing: Rule = {

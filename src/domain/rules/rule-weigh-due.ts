@@ -1,7 +1,7 @@
 import { addDays, daysBetween } from '../core/calendar.ts';
 import { showGrams } from '../core/units.ts';
 import { weighingInterval } from '../protocol/cycle-plan.ts';
-import { agoWords, days } from './dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import type { Rule } from './rule.ts';
 
 export const weighDue: Rule = {
@@ -31,7 +31,7 @@ export const weighDue: Rule = {
         last
           ? `Last weighed ${agoWords(room.nightOf(last.at), room.night)}: ${showGrams(last.massG)}.`
           : 'Never weighed yet.',
-        `Weighed every ${days(interval)}.`,
+        `Weighed every ${daysWords(interval)}.`,
       ],
       records: last ? [last.id] : [],
     };

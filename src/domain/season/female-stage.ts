@@ -1,5 +1,6 @@
+import { tenth } from '../core/tenth.ts';
 import { daysBetween, type Day } from '../core/calendar.ts';
-import { agoWords, days } from '../rules/dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Scan, Season } from '../state/season.ts';
 import { conflictsIn } from './conflicts.ts';
@@ -52,7 +53,7 @@ function shedBeforeLaying(
   ];
   const records = [shed.id];
   if (ovulation && ovulation.id !== shed.id) {
-    const apart = days(daysBetween(ovulation.last, since));
+    const apart = daysWords(daysBetween(ovulation.last, since));
     because.push(
       isSaid
         ? `Ovulation ${apart} before.`
@@ -75,11 +76,9 @@ function ovulated(ovulation: NonNullable<SeasonNow['ovulation']>, { night }: Sta
   const { how, first, last, id } = ovulation;
   const spread = daysBetween(first, last);
   const because = [`${ovulationWords[how]}, ${agoWords(last, night)}.`];
-  if (spread > 0) because.push(`It may have been up to ${days(spread)} earlier.`);
+  if (spread > 0) because.push(`It may have been up to ${daysWords(spread)} earlier.`);
   return { stage: 'ovulated', since: last, because, records: [id] };
 }
-
-const tenth = (mm: number): number => Math.round(mm * 10) / 10;
 
 function resorbing({
   dropMm,
@@ -92,7 +91,7 @@ function resorbing({
     stage: 'resorbing',
     since: readings.at(-1)?.night,
     because: [
-      `Two smaller scans, ${days(apartDays)} apart: ${atLeast ? 'at least ' : ''}${tenth(dropMm)} mm less in all.`,
+      `Two smaller scans, ${daysWords(apartDays)} apart: ${atLeast ? 'at least ' : ''}${tenth(dropMm)} mm less in all.`,
       `Error alone makes up to ${tenth(errorMm)} mm of it. It is a suggestion: scan again in two weeks.`,
     ],
     records: readings.map(({ id }) => id),

@@ -1,6 +1,8 @@
+import { tenth } from '../core/tenth.ts';
 import { daysBetween } from '../core/calendar.ts';
 import { showGrams } from '../core/units.ts';
-import { agoWords } from '../rules/dates.ts';
+import { agoWords } from '../core/day-words.ts';
+import type { Protocol } from '../protocol/values.ts';
 import type { Animal } from '../state/animal.ts';
 import type { StageFacts } from './standing.ts';
 
@@ -14,9 +16,26 @@ export const ageMonths = (animal: Animal, { night }: StageFacts): number | undef
 
 /** @example yearsWords(30) //=> '2.5 years' */
 function yearsWords(months: number): string {
-  const years = Math.round((months / 12) * 10) / 10;
+  const years = tenth(months / 12);
   return years === 1 ? '1 year' : `${years} years`;
 }
+
+/** From what mass and age the keeper breeds one of its sex. */
+export const breedingFloor = (
+  { sex }: Animal,
+  { maleFromG, maleFromMonths, femaleFromG, femaleFromMonths }: Protocol,
+): { readonly fromG: number; readonly fromMonths: number } =>
+  sex === 'male'
+    ? { fromG: maleFromG, fromMonths: maleFromMonths }
+    : { fromG: femaleFromG, fromMonths: femaleFromMonths };
+
+/** A weight against the floor. */
+export const massWords = (
+  { massG, at }: Animal['weighings'][number],
+  fromG: number,
+  { nightOf, night }: Pick<StageFacts, 'nightOf' | 'night'>,
+): string =>
+  `${showGrams(massG)}, weighed ${agoWords(nightOf(at), night)}; your floor is ${showGrams(fromG)}.`;
 
 /**
  * What says that a snake is not grown enough to breed, a sentence each; empty where nothing does.
@@ -24,17 +43,12 @@ function yearsWords(months: number): string {
  * What is not known is not held against it. Source: readySize.
  */
 export function notGrown(animal: Animal, facts: StageFacts): readonly string[] {
-  const { protocol, nightOf, night } = facts;
-  const isMale = animal.sex === 'male';
-  const fromG = isMale ? protocol.maleFromG : protocol.femaleFromG;
-  const fromMonths = isMale ? protocol.maleFromMonths : protocol.femaleFromMonths;
+  const { fromG, fromMonths } = breedingFloor(animal, facts.protocol);
   const last = animal.weighings.at(-1);
   const months = ageMonths(animal, facts);
   const reasons: string[] = [];
   if (last && last.massG < fromG && !hasLaid(animal)) {
-    reasons.push(
-      `${showGrams(last.massG)}, weighed ${agoWords(nightOf(last.at), night)}; your floor is ${showGrams(fromG)}.`,
-    );
+    reasons.push(massWords(last, fromG, facts));
   }
   if (months !== undefined && months < fromMonths) {
     reasons.push(`${yearsWords(months)} old; you breed from ${yearsWords(fromMonths)}.`);
@@ -42,7 +56,7 @@ export function notGrown(animal: Animal, facts: StageFacts): readonly string[] {
   return reasons;
 }
 
-const hasLaid = ({ season, pastSeasons }: Animal): boolean =>
+export const hasLaid = ({ season, pastSeasons }: Animal): boolean =>
   [...pastSeasons, season].some((each) => each?.laid !== undefined);
 
 // On the scale of five: 1 very thin, 3 good, 5 very fat.

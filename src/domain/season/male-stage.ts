@@ -1,6 +1,6 @@
 import { daysBetween } from '../core/calendar.ts';
 import { showGrams } from '../core/units.ts';
-import { agoWords, days } from '../rules/dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import type { Animal } from '../state/animal.ts';
 import { notGrown } from './fitness.ts';
 import type { StageFacts, Standing } from './standing.ts';
@@ -77,7 +77,7 @@ export function maleStanding(animal: Animal, facts: StageFacts): Standing {
     since: lastVisit,
     because: [
       `Last visit ended ${agoWords(lastVisit, night)}.`,
-      ...(isResting ? [`You give him ${days(protocol.maleRestDays)} between visits.`] : []),
+      ...(isResting ? [`You give him ${daysWords(protocol.maleRestDays)} between visits.`] : []),
     ],
     ...none,
   };

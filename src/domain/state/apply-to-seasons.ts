@@ -1,11 +1,9 @@
-import { instantMs, type Moment } from '../core/calendar.ts';
+import { DAY_MS, instantMs, type Moment } from '../core/calendar.ts';
 import type { EventOf, RackEvent } from '../events/event.ts';
 import type { Animal } from './animal.ts';
 import type { Copy } from './copy.ts';
 import { keep } from './keep.ts';
 import type { Season, Seen } from './season.ts';
-
-const DAY_MS = 86_400_000;
 
 /** After eggs, a look at the follicles belongs to the same season for a while: is she empty? */
 const AFTER_LAYING_DAYS = 60;

@@ -1,7 +1,7 @@
 import { addDays } from '../core/calendar.ts';
 import type { CalendarEntry } from '../calendar-file/entry.ts';
 import type { Picture } from '../picture/picture.ts';
-import { days } from '../rules/dates.ts';
+import { daysWords } from '../core/day-words.ts';
 import type { RoomFacts } from '../rules/rule.ts';
 import type { NextEvent } from '../season/forecast.ts';
 import type { Animal } from '../state/animal.ts';
@@ -35,7 +35,7 @@ function takingOut(
     kind: 'window',
     uid: `take-out.${id}.${since}`,
     title: `Take ${name || 'him'} out of ${nameOf(visit.with)}’s tub`,
-    details: `In with ${nameOf(visit.with)} since ${since}. Your plan is a stay of ${days(protocol.maleStayDays)}.`,
+    details: `In with ${nameOf(visit.with)} since ${since}. Your plan is a stay of ${daysWords(protocol.maleStayDays)}.`,
     firstDay: goesHome,
     lastDay: goesHome,
     alarmAt: { day: goesHome, hour: protocol.eveningHour },

@@ -1,6 +1,6 @@
 import { daysBetween, monthOf, type Day } from '../core/calendar.ts';
 import { dayWords } from '../calendar-file/span-words.ts';
-import { days } from '../rules/dates.ts';
+import { daysWords } from '../core/day-words.ts';
 import { preLayShed } from '../season/pre-lay.ts';
 import { largestMm } from '../season/sizes.ts';
 import type { StageFacts } from '../season/standing.ts';
@@ -32,7 +32,7 @@ export function earlierSeason(
 
   const told = steps.map(([what, night], i) => {
     const before = steps[i - 1]?.[1];
-    const later = before === undefined ? '' : `, ${days(daysBetween(before, night))} on`;
+    const later = before === undefined ? '' : `, ${daysWords(daysBetween(before, night))} on`;
     return `${what} ${dayWords(night)}${later}`;
   });
   if (season.laid) told.push(eggsWords(season.laid));

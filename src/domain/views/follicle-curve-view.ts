@@ -1,3 +1,4 @@
+import { tenth } from '../core/tenth.ts';
 import { dayNumber, dayOfNumber, type Day } from '../core/calendar.ts';
 import type { AnimalId, EventId } from '../core/ids.ts';
 import { tQuantile } from '../core/student-t.ts';
@@ -109,8 +110,6 @@ function pointOf(reading: Reading): CurvePoint {
     high: tenth(mm + half),
   };
 }
-
-const tenth = (mm: number): number => Math.round(mm * 10) / 10;
 
 function ripeWindow(
   { ovulation, resorbing, scan }: SeasonNow,

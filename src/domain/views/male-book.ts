@@ -10,7 +10,7 @@ import {
   restNights,
 } from '../rotation/male-limits.ts';
 import { locksNow, staysNow } from '../rotation/this-season.ts';
-import { agoWords, days } from '../rules/dates.ts';
+import { agoWords, daysWords } from '../core/day-words.ts';
 import type { Animal } from '../state/animal.ts';
 
 /** One male in the season, a sentence each. */
@@ -74,7 +74,7 @@ function restWords(male: Animal, picture: Picture): string {
   const stay = staysNow(male, picture).at(-1);
   if (!stay) return 'Not out this season.';
   const home = facts.nightOf(stay.until ?? stay.since);
-  return `Home for ${days(nightAgo(home))}; he rests ${days(restNights(male, picture))} between visits.`;
+  return `Home for ${daysWords(nightAgo(home))}; he rests ${daysWords(restNights(male, picture))} between visits.`;
 }
 
 function appetiteWords(male: Animal, { facts }: Picture): string {

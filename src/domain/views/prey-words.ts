@@ -1,3 +1,4 @@
+import { monthName } from '../core/month-names.ts';
 import { showGrams } from '../core/units.ts';
 import type { EventOf, RackEvent } from '../events/event.ts';
 import { showPrey } from '../protocol/planned-meal.ts';
@@ -58,23 +59,6 @@ function exceptedWords({ exceptions }: EventOf<'feeding-excepted'>): string {
     : `fed otherwise: ${exceptions.map(exceptionWords).join('; ')}`;
 }
 
-const MONTHS = [
-  'Jan',
-  'Feb',
-  'Mar',
-  'Apr',
-  'May',
-  'Jun',
-  'Jul',
-  'Aug',
-  'Sept',
-  'Oct',
-  'Nov',
-  'Dec',
-] as const;
-
-const monthWords = (month: number): string => MONTHS[month - 1] ?? '?';
-
 /** @example exceptionWords({ months: [11, 3], kind: 'mouse' }) //=> 'mouse, Nov to Mar' */
 export function exceptionWords({ months, everyDays, kind, size, count, why }: Exception): string {
   const meal = [count === undefined ? undefined : `${count} ×`, size, kind].filter(
@@ -83,7 +67,7 @@ export function exceptionWords({ months, everyDays, kind, size, count, why }: Ex
   const parts = [
     meal.length > 0 ? meal.join(' ') : undefined,
     everyDays === undefined ? undefined : `every ${everyDays} days`,
-    months && `${monthWords(months[0])} to ${monthWords(months[1])}`,
+    months && `${monthName(months[0])} to ${monthName(months[1])}`,
     why,
   ];
   return parts.filter((part) => part !== undefined && part !== '').join(', ');

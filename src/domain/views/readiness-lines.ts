@@ -2,8 +2,14 @@ import { showGrams } from '../core/units.ts';
 import type { Picture } from '../picture/picture.ts';
 import { chanceEats } from '../prey/acceptance.ts';
 import { appetiteOf } from '../prey/appetite-of.ts';
-import { agoWords } from '../rules/dates.ts';
-import { ageMonths, notRecovered, poorCondition } from '../season/fitness.ts';
+import {
+  ageMonths,
+  breedingFloor,
+  hasLaid,
+  massWords,
+  notRecovered,
+  poorCondition,
+} from '../season/fitness.ts';
 import type { Animal } from '../state/animal.ts';
 
 /** One fact against the keeper's own limit. Several stand side by side, and never become one score. */
@@ -19,15 +25,11 @@ export interface ReadinessLine {
 export function readinessLines(animal: Animal, picture: Picture): readonly ReadinessLine[] {
   if (animal.gone || animal.sex === 'unknown') return [];
   const { facts, ledger } = picture;
-  const { protocol, nightOf, night } = facts;
-  const isMale = animal.sex === 'male';
-  const fromG = isMale ? protocol.maleFromG : protocol.femaleFromG;
-  const fromMonths = isMale ? protocol.maleFromMonths : protocol.femaleFromMonths;
+  const { fromG, fromMonths } = breedingFloor(animal, facts.protocol);
   const last = animal.weighings.at(-1);
   const months = ageMonths(animal, facts);
   const fat = poorCondition(animal);
-  const clutch = isMale ? undefined : notRecovered(animal, facts);
-  const hasLaid = [...animal.pastSeasons, animal.season].some((season) => season?.laid);
+  const clutch = animal.sex === 'male' ? undefined : notRecovered(animal, facts);
   const smaller = ledger
     .history(animal.id)
     .findLast((event) => event.type === 'started-smaller' && ledger.stands(event.id));
@@ -35,7 +37,7 @@ export function readinessLines(animal: Animal, picture: Picture): readonly Readi
     {
       what: 'Mass',
       says: last
-        ? `${showGrams(last.massG)}, weighed ${agoWords(nightOf(last.at), night)}; your floor is ${showGrams(fromG)}.`
+        ? massWords(last, fromG, facts)
         : `Not weighed; your floor is ${showGrams(fromG)}.`,
       isMet: last && last.massG >= fromG,
     },
@@ -60,7 +62,7 @@ export function readinessLines(animal: Animal, picture: Picture): readonly Readi
           },
         ]
       : []),
-    ...(hasLaid
+    ...(hasLaid(animal)
       ? [
           {
             what: 'Last clutch' as const,
@@ -72,7 +74,7 @@ export function readinessLines(animal: Animal, picture: Picture): readonly Readi
     {
       what: 'Quarantine',
       says: animal.quarantine
-        ? `In quarantine since ${nightOf(animal.quarantine.since)}.`
+        ? `In quarantine since ${facts.nightOf(animal.quarantine.since)}.`
         : 'Not in quarantine.',
       isMet: animal.quarantine === undefined,
     },

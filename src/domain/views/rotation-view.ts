@@ -7,7 +7,7 @@ import { possibleFathers, type PossibleFather } from '../rotation/paternity.ts';
 import { femaleFacts } from '../rotation/snake-facts.ts';
 import { showGrams } from '../core/units.ts';
 import { dayWords } from '../calendar-file/span-words.ts';
-import { days } from '../rules/dates.ts';
+import { daysWords } from '../core/day-words.ts';
 import type { Animal } from '../state/animal.ts';
 import { malePage, type MalePage } from './male-book.ts';
 
@@ -92,7 +92,7 @@ export function rotationView(picture: Picture): RotationView {
 
 function readyWords(female: Animal, overdue: number, picture: Picture): string {
   const standing = picture.standing(female);
-  const late = overdue > 0 ? ` Due for ${days(overdue)}.` : '';
+  const late = overdue > 0 ? ` Due for ${daysWords(overdue)}.` : '';
   return `In her window. ${standing?.because[0] ?? ''}${late}`;
 }
 
@@ -103,7 +103,7 @@ export function fatherWords(
 ): string {
   const name = facts.nameOf(male);
   const when =
-    daysBeforeOvulation === undefined ? '' : `, ${days(daysBeforeOvulation)} before ovulation`;
+    daysBeforeOvulation === undefined ? '' : `, ${daysWords(daysBeforeOvulation)} before ovulation`;
   if (isEarlier)
     return `${name}, last season: stored sperm is possible, last ${dayWords(last)}${when}.`;
   const seen = locks === 0 ? 'no lock seen' : `${locks} ${locks === 1 ? 'lock' : 'locks'} seen`;

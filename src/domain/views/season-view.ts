@@ -1,6 +1,6 @@
 import type { Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
-import { agoWords } from '../rules/dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import type { Picture } from '../picture/picture.ts';
 import { signStatistics } from '../season/sign-statistics.ts';
 import type { SeasonNow } from '../season/standing.ts';

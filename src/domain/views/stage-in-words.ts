@@ -1,5 +1,5 @@
 import type { Day } from '../core/calendar.ts';
-import { agoWords } from '../rules/dates.ts';
+import { agoWords } from '../core/day-words.ts';
 import type { Stage, Standing } from '../season/standing.ts';
 
 /** Where a snake stands, in a line that opens to what puts it there. */

@@ -1,7 +1,6 @@
+import { DAY_MS } from '../core/calendar.ts';
 import { createPicture, type Picture } from '../picture/picture.ts';
 import { tonightView, type TonightView } from './tonight-view.ts';
-
-const DAY_MS = 86_400_000;
 
 /** The list of the next night at this hour, as it will be if nothing is written down until then. */
 export function tomorrowView({ ledger, clock }: Picture): TonightView {

@@ -6,11 +6,12 @@ import type { Picture } from '../picture/picture.ts';
 import { readRefusals, type RefusalReading } from '../prey/read-refusals.ts';
 import { refusalFacts } from '../prey/refusal-facts.ts';
 import { afterRegurgitation, type AfterRegurgitation } from '../rules/regurgitation.ts';
+import { breedingFloor } from '../season/fitness.ts';
 import type { Animal } from '../state/animal.ts';
 import { weightAlarm, type WeightAlarm } from '../weight/alarm.ts';
 import { alarmFacts, layingsOf, readingsOf } from '../weight/of-animal.ts';
 import { weightCourse, type WeightCourse } from '../weight/trend.ts';
-import { daysWords } from '../weight/words.ts';
+import { daysWords } from '../core/day-words.ts';
 import { window } from '../windows/day-chances.ts';
 import { percent } from './chance-words.ts';
 import { readinessLines, type ReadinessLine } from './readiness-lines.ts';
@@ -49,7 +50,7 @@ export function weightView(id: AnimalId, picture: Picture): WeightView | undefin
   const course = weightCourse(readings, layingsOf(animal), facts.protocol);
   const alarm = weightAlarm(alarmFacts(animal, facts));
   const read = refusalFacts(animal, facts);
-  const targetG = animal.sex === 'male' ? facts.protocol.maleFromG : facts.protocol.femaleFromG;
+  const { fromG: targetG } = breedingFloor(animal, facts.protocol);
   const growth =
     readings.length === 0 || animal.gone
       ? undefined

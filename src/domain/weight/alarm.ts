@@ -12,7 +12,8 @@ import {
   type Looked,
 } from './exclusions.ts';
 import { lossLimits, type LossKind, type LossLimit } from './loss-limits.ts';
-import { daysWords, percentWords } from './words.ts';
+import { daysWords } from '../core/day-words.ts';
+import { percentWords } from './words.ts';
 
 export interface AlarmFacts extends DropContext {
   readonly kind: LossKind;

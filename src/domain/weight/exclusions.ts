@@ -5,7 +5,8 @@ import { standsAlone, type Drop } from './drop.ts';
 import { fastLoss } from './fast.ts';
 import { layingBetween, type Laying } from './laying.ts';
 import type { WeightReading } from './reading.ts';
-import { daysWords, percentWords } from './words.ts';
+import { daysWords } from '../core/day-words.ts';
+import { percentWords } from './words.ts';
 
 /** What a drop may be, other than a loss. */
 export type Cause = 'laying' | 'entry error?' | 'gut contents' | 'shed' | 'expected fast';

@@ -3,7 +3,8 @@ import { showGrams } from '../core/units.ts';
 import type { Protocol } from '../protocol/values.ts';
 import { sinceLaying, type Laying } from './laying.ts';
 import type { WeightReading } from './reading.ts';
-import { daysWords, percentWords } from './words.ts';
+import { daysWords } from '../core/day-words.ts';
+import { percentWords } from './words.ts';
 
 export interface FastGain {
   readonly before: WeightReading;

@@ -1,5 +1,3 @@
-export const daysWords = (days: number): string => (days === 1 ? '1 day' : `${days} days`);
-
 /** @example percentWords(0.1375) //=> '13.8 %' */
 export const percentWords = (share: number): string => {
   const percent = 100 * share;

@@ -1,3 +1,4 @@
+import { tenth } from '../../domain/core/tenth.ts';
 import { useState } from 'preact/hooks';
 import type { Draft } from '../../domain/events/event.ts';
 import { NumberPad } from '../components/NumberPad.tsx';
@@ -156,4 +157,4 @@ export function FolliclesForm({ occupant, put, onClose }: FormProps) {
 }
 
 /** A tenth of a millimetre is all that a frozen picture gives. */
-const toTenth = (typed: string): number => Math.round(Number(typed) * 10) / 10;
+const toTenth = (typed: string): number => tenth(Number(typed));

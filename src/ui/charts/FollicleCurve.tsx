@@ -1,3 +1,4 @@
+import { tenth } from '../../domain/core/tenth.ts';
 import { useEffect, useRef } from 'preact/hooks';
 import type { CurvePoint, FollicleCurveView } from '../../domain/views/follicle-curve-view.ts';
 import { light } from '../light.ts';
@@ -100,7 +101,7 @@ const Numbers = ({
           .filter((end) => end !== undefined)
           .map(
             ({ night, mm, low, high }) =>
-              `${tenth(mm)} mm (${tenth(low)}–${tenth(high)}) on ${dayWords(night)}`,
+              `${tenthWords(mm)} mm (${tenthWords(low)}–${tenthWords(high)}) on ${dayWords(night)}`,
           )
           .join(', ')}
         .
@@ -125,4 +126,4 @@ const Numbers = ({
   </div>
 );
 
-const tenth = (mm: number): string => (Math.round(mm * 10) / 10).toFixed(1);
+const tenthWords = (mm: number): string => tenth(mm).toFixed(1);

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { shortMonths } from '../../domain/core/month-names.ts';
 import type { AnimalId } from '../../domain/core/ids.ts';
 import type { Prey } from '../../domain/events/feeding.ts';
 import { exceptionWords } from '../../domain/views/prey-words.ts';
@@ -10,20 +11,6 @@ import { useModel } from '../model.ts';
 type Exception = WeightView['exceptions'][number];
 
 const kinds: readonly Prey['kind'][] = ['rat', 'mouse', 'soft-furred rat', 'gerbil', 'chick'];
-const MONTHS = [
-  'Jan',
-  'Feb',
-  'Mar',
-  'Apr',
-  'May',
-  'Jun',
-  'Jul',
-  'Aug',
-  'Sept',
-  'Oct',
-  'Nov',
-  'Dec',
-];
 const MOST = 4;
 
 const wholeIn = (text: string, least: number, most: number): number | undefined => {
@@ -154,7 +141,7 @@ const MonthPick = ({
     {label}
     <select value={value} onChange={({ currentTarget }) => onPick(currentTarget.value)}>
       <option value="">all year</option>
-      {MONTHS.map((month, i) => (
+      {shortMonths.map((month, i) => (
         <option key={month} value={String(i + 1)}>
           {month}
         </option>

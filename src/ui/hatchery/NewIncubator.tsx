@@ -1,3 +1,4 @@
+import { tenth } from '../../domain/core/tenth.ts';
 import { useState } from 'preact/hooks';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
@@ -12,9 +13,7 @@ export function NewIncubator({ onClose }: { readonly onClose: () => void }) {
   const [name, setName] = useDraft('incubator.name');
   const [targetC, setTargetC] = useState(31.5);
   const step = (by: number) =>
-    setTargetC((before) =>
-      Math.min(HIGHEST_C, Math.max(LOWEST_C, Math.round((before + by) * 10) / 10)),
-    );
+    setTargetC((before) => Math.min(HIGHEST_C, Math.max(LOWEST_C, tenth(before + by))));
   const save = () =>
     void model.write({
       drafts: [{ type: 'incubator-made', name: name.trim(), targetC }],

@@ -1,3 +1,4 @@
+import { DAY_MS } from '../../domain/core/calendar.ts';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Commands, DeskStatus } from '../../domain/desk.ts';
 import type { RestorePreview } from '../../domain/restore-preview.ts';
@@ -7,8 +8,6 @@ import { useModel, useView } from '../model.ts';
 import { goBack } from '../route.ts';
 import { saveFile } from '../save-file.ts';
 import { Page } from './Page.tsx';
-
-const DAY_MS = 86_400_000;
 
 /** Where the records live, a copy of them out of this device, and one taken in. */
 export function SafeScreen() {

@@ -1,4 +1,4 @@
-const MONTHS = 'Jan Feb Mar Apr May Jun Jul Aug Sept Oct Nov Dec'.split(' ');
+import { monthName } from '../../domain/core/month-names.ts';
 
 /** A month at the head of the strip; January says the year. */
 export const monthWords = ({
@@ -7,4 +7,4 @@ export const monthWords = ({
 }: {
   readonly month: number;
   readonly year: number;
-}): string => `${MONTHS[month - 1] ?? ''}${month === 1 ? ` ${year}` : ''}`;
+}): string => `${monthName(month)}${month === 1 ? ` ${year}` : ''}`;

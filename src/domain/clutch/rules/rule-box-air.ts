@@ -1,5 +1,5 @@
 import { daysBetween } from '../../core/calendar.ts';
-import { agoWords, days } from '../../rules/dates.ts';
+import { agoWords, daysWords } from '../../core/day-words.ts';
 import type { ClutchFacts, HatcheryRule } from './hatchery-rule.ts';
 
 export const boxAir: HatcheryRule<ClutchFacts> = {
@@ -21,7 +21,7 @@ export const boxAir: HatcheryRule<ClutchFacts> = {
       state: late > every ? 'overdue' : 'due',
       alarm: false,
       because: [
-        `${clutch.aired ? 'Aired' : 'Closed'} ${agoWords(since, night)}; every ${days(every)}${isLate ? ` from day ${protocol.boxAirLateFromDays} on` : ''}.`,
+        `${clutch.aired ? 'Aired' : 'Closed'} ${agoWords(since, night)}; every ${daysWords(every)}${isLate ? ` from day ${protocol.boxAirLateFromDays} on` : ''}.`,
       ],
       records: [last.id],
     };

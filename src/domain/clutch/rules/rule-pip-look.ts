@@ -1,4 +1,4 @@
-import { agoWords } from '../../rules/dates.ts';
+import { agoWords } from '../../core/day-words.ts';
 import type { ClutchFacts, HatcheryRule } from './hatchery-rule.ts';
 
 export const pipLook: HatcheryRule<ClutchFacts> = {

@@ -1,5 +1,5 @@
 import { daysBetween } from '../../core/calendar.ts';
-import { agoWords } from '../../rules/dates.ts';
+import { agoWords } from '../../core/day-words.ts';
 import { spreadOf } from '../../windows/link.ts';
 import { firstPip } from '../pip-outlook.ts';
 import type { ClutchFacts, HatcheryRule } from './hatchery-rule.ts';

@@ -1,5 +1,5 @@
 import { daysBetween } from '../../core/calendar.ts';
-import { days } from '../../rules/dates.ts';
+import { daysWords } from '../../core/day-words.ts';
 import { sizeName } from '../../views/prey-words.ts';
 import type { StockRule } from './stock-rule.ts';
 
@@ -16,10 +16,10 @@ export const stockLow: StockRule = {
       asks:
         left <= 0
           ? `No ${sizeName(drawer)} left for what is due`
-          : `${sizeName(drawer)}: enough for ${days(left)}`,
+          : `${sizeName(drawer)}: enough for ${daysWords(left)}`,
       because: [
         `${there} in the freezer; at what is expected to be eaten they last until ${lastsUntil}.`,
-        `You want to know ${days(orderDays)} before.`,
+        `You want to know ${daysWords(orderDays)} before.`,
       ],
     };
   },

@@ -1,3 +1,5 @@
+import { DAY_MS } from '../../core/calendar.ts';
+
 /** Minutes that the device's clock is ahead of UTC at an instant in milliseconds. */
 export type Zone = (instantMs: number) => number;
 
@@ -7,7 +9,6 @@ export interface Meant {
   readonly instants: readonly number[];
 }
 
-const DAY_MS = 86_400_000;
 const QUARTER_MS = 900_000;
 
 /**

@@ -1,4 +1,4 @@
-import { daysBetween, type Day } from '../core/calendar.ts';
+import { daysBetween, type Day } from './calendar.ts';
 
 /** @example agoWords('2026-11-20', '2026-11-24') //=> '4 days ago' */
 export function agoWords(then: Day, night: Day): string {
@@ -8,4 +8,5 @@ export function agoWords(then: Day, night: Day): string {
   return days > 0 ? `${days} days ago` : `in ${-days} days`;
 }
 
-export const days = (n: number): string => (n === 1 ? '1 day' : `${n} days`);
+/** @example daysWords(2) //=> '2 days' */
+export const daysWords = (n: number): string => (n === 1 ? '1 day' : `${n} days`);

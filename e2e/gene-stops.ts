@@ -54,6 +54,8 @@ export const geneStops: readonly ScreenStop[] = [
     name: 'pair-looks',
     visit: async (page) => {
       await imaginePair(page, 'Pastel 66% het Clown', 'Pastel het Clown');
+      // The looks of these two, and no longer those of the pair before.
+      await expect(page.getByText('Super Pastel', { exact: true })).toBeVisible();
       await page
         .getByText(/on average$/)
         .first()

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Day } from '../../src/domain/core/calendar.ts';
-import { dayWords, nightWords } from '../../src/ui/night.ts';
+import { dateWords } from '../../src/domain/core/day-words.ts';
+import { nightWords } from '../../src/ui/night.ts';
 
 // The platform's own words for British English (Unicode CLDR) are the second opinion.
 const platform = (options: Intl.DateTimeFormatOptions) =>
@@ -15,5 +16,5 @@ test('every night of nine years is named as the platform would name it', () => {
   const as = (name: (day: Day) => string) =>
     days.map((date) => name(date.toISOString().slice(0, 10) as Day));
   expect(as(nightWords)).toEqual(days.map((d) => `${weekday.format(d)} ${month.format(d)}`));
-  expect(as(dayWords)).toEqual(days.map((d) => full.format(d)));
+  expect(as(dateWords)).toEqual(days.map((d) => full.format(d)));
 });

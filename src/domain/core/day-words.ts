@@ -1,4 +1,5 @@
-import { daysBetween, type Day } from './calendar.ts';
+import { daysBetween, monthOf, type Day } from './calendar.ts';
+import { monthName } from './month-names.ts';
 
 /** @example agoWords('2026-11-20', '2026-11-24') //=> '4 days ago' */
 export function agoWords(then: Day, night: Day): string {
@@ -10,3 +11,10 @@ export function agoWords(then: Day, night: Day): string {
 
 /** @example daysWords(2) //=> '2 days' */
 export const daysWords = (n: number): string => (n === 1 ? '1 day' : `${n} days`);
+
+/** @example dayAndMonthWords('2026-11-24') //=> '24 Nov' */
+export const dayAndMonthWords = (day: Day): string =>
+  `${Number(day.slice(8))} ${monthName(monthOf(day))}`;
+
+/** With the year, for what goes far back. @example dateWords('2026-11-24') //=> '24 Nov 2026' */
+export const dateWords = (day: Day): string => `${dayAndMonthWords(day)} ${day.slice(0, 4)}`;

@@ -1,3 +1,4 @@
+import { dateWords } from '../core/day-words.ts';
 import { showGrams } from '../core/units.ts';
 import type { Picture } from '../picture/picture.ts';
 import { chanceEats } from '../prey/acceptance.ts';
@@ -74,7 +75,7 @@ export function readinessLines(animal: Animal, picture: Picture): readonly Readi
     {
       what: 'Quarantine',
       says: animal.quarantine
-        ? `In quarantine since ${facts.nightOf(animal.quarantine.since)}.`
+        ? `In quarantine since ${dateWords(facts.nightOf(animal.quarantine.since))}.`
         : 'Not in quarantine.',
       isMet: animal.quarantine === undefined,
     },

@@ -11,7 +11,7 @@ import type { Animal } from '../state/animal.ts';
 import { weightAlarm, type WeightAlarm } from '../weight/alarm.ts';
 import { alarmFacts, layingsOf, readingsOf } from '../weight/of-animal.ts';
 import { weightCourse, type WeightCourse } from '../weight/trend.ts';
-import { daysWords } from '../core/day-words.ts';
+import { dateWords, daysWords } from '../core/day-words.ts';
 import { window } from '../windows/day-chances.ts';
 import { percent } from './chance-words.ts';
 import { readinessLines, type ReadinessLine } from './readiness-lines.ts';
@@ -84,7 +84,7 @@ function trendWords(course: WeightCourse): string {
     case 'trend': {
       const { percentPerDay, low, high, from, to, isMixed } = course;
       const mixed = isMixed ? ' Some weights are of a full gut.' : '';
-      return `${perDay(percentPerDay)} % a day, ${perDay(low)} to ${perDay(high)} (80 %), from ${from} to ${to}.${mixed}`;
+      return `${perDay(percentPerDay)} % a day, ${perDay(low)} to ${perDay(high)} (80 %), from ${dateWords(from)} to ${dateWords(to)}.${mixed}`;
     }
     case 'difference': {
       const { changeG, days } = course;
@@ -126,9 +126,9 @@ function growthWords(growth: GrowthWindow, targetG: number, start: Day): string 
   const target = showGrams(targetG);
   switch (growth.kind) {
     case 'there':
-      return `At your floor of ${target} since ${growth.since}.`;
+      return `At your floor of ${target} since ${dateWords(growth.since)}.`;
     case 'window':
-      return `Chance to be at ${target} by ${start}, when the season begins: ${percent(chanceThereBy(start, growth))}. From ${growth.weights} weights.`;
+      return `Chance to be at ${target} by ${dateWords(start)}, when the season begins: ${percent(chanceThereBy(start, growth))}. From ${growth.weights} weights.`;
     case 'not growing':
       return `It loses weight of late: no date for ${target} is given while it does.`;
     case 'not likely':

@@ -2,7 +2,7 @@ import { tenth } from '../../domain/core/tenth.ts';
 import { useEffect, useRef } from 'preact/hooks';
 import type { CurvePoint, FollicleCurveView } from '../../domain/views/follicle-curve-view.ts';
 import { light } from '../light.ts';
-import { dayAndMonthWords, dayWords } from '../night.ts';
+import { dateWords, dayAndMonthWords } from '../../domain/core/day-words.ts';
 
 /** Follicle sizes over the season, with their errors, the trend and the windows it leads to. */
 export function FollicleCurve({ curve }: { readonly curve: FollicleCurveView }) {
@@ -41,7 +41,7 @@ export function FollicleCurve({ curve }: { readonly curve: FollicleCurveView }) 
 const captionOf = ({ points, windows }: FollicleCurveView): string => {
   const last = points.at(-1);
   const scans = points.length === 1 ? '1 scan' : `${points.length} scans`;
-  const newest = last ? `, the last ${sizeWords(last)} on ${dayWords(last.night)}` : '';
+  const newest = last ? `, the last ${sizeWords(last)} on ${dateWords(last.night)}` : '';
   const ahead = windows.map(
     ({ what, from, likely, to }) =>
       ` ${what.charAt(0).toUpperCase()}${what.slice(1)} ${dayAndMonthWords(from)} – ${dayAndMonthWords(to)}, most likely ${dayAndMonthWords(likely)}.`,
@@ -87,7 +87,7 @@ const Numbers = ({
       <tbody>
         {points.toReversed().map((point) => (
           <tr key={point.id}>
-            <td>{dayWords(point.night)}</td>
+            <td>{dateWords(point.night)}</td>
             <td class="number">{sizeWords(point)}</td>
             <td class="number">{point.kind === 'none' ? '' : `${point.low}–${point.high} mm`}</td>
           </tr>
@@ -101,7 +101,7 @@ const Numbers = ({
           .filter((end) => end !== undefined)
           .map(
             ({ night, mm, low, high }) =>
-              `${tenthWords(mm)} mm (${tenthWords(low)}–${tenthWords(high)}) on ${dayWords(night)}`,
+              `${tenthWords(mm)} mm (${tenthWords(low)}–${tenthWords(high)}) on ${dateWords(night)}`,
           )
           .join(', ')}
         .

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { AnimalView } from '../../domain/views/animal-view.ts';
 import type { WeightView } from '../../domain/views/weight-view.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { light } from '../light.ts';
 import { showGrams } from '../../domain/core/units.ts';
 
@@ -32,8 +32,8 @@ export function WeightCurve({ masses, meals, more }: Props) {
   if (!first || !last) return <p class="quiet">Not weighed yet.</p>;
   const caption =
     masses.length === 1
-      ? `Weighed once: ${showGrams(first.massG)} on ${dayWords(first.night)}. One weight is no curve.`
-      : `${showGrams(first.massG)} on ${dayWords(first.night)} to ${showGrams(last.massG)} on ${dayWords(last.night)}, ${masses.length} weights.`;
+      ? `Weighed once: ${showGrams(first.massG)} on ${dateWords(first.night)}. One weight is no curve.`
+      : `${showGrams(first.massG)} on ${dateWords(first.night)} to ${showGrams(last.massG)} on ${dateWords(last.night)}, ${masses.length} weights.`;
   return (
     <figure class="curve">
       <h2>Weight</h2>
@@ -55,7 +55,7 @@ export function WeightCurve({ masses, meals, more }: Props) {
           <tbody>
             {masses.toReversed().map(({ id, night, massG }) => (
               <tr key={id}>
-                <td>{dayWords(night)}</td>
+                <td>{dateWords(night)}</td>
                 <td class="number">{showGrams(massG)}</td>
               </tr>
             ))}
@@ -63,8 +63,8 @@ export function WeightCurve({ masses, meals, more }: Props) {
         </table>
         {more?.target && (
           <p class="small">
-            {showGrams(more.target.targetG)} between {dayWords(more.target.from)} and{' '}
-            {dayWords(more.target.to)} (80 %), most likely {dayWords(more.target.likely)}.
+            {showGrams(more.target.targetG)} between {dateWords(more.target.from)} and{' '}
+            {dateWords(more.target.to)} (80 %), most likely {dateWords(more.target.likely)}.
           </p>
         )}
         {meals.length > 0 && (

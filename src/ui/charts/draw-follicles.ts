@@ -1,7 +1,7 @@
 import type uPlot from 'uplot';
 import type { Day } from '../../domain/core/calendar.ts';
 import type { CurvePoint, FollicleCurveView } from '../../domain/views/follicle-curve-view.ts';
-import { dayAndMonthWords } from '../night.ts';
+import { dayAndMonthWords } from '../../domain/core/day-words.ts';
 import { axisLook, mountPlot, token } from './plot-frame.ts';
 
 const HEIGHT_PX = 260;

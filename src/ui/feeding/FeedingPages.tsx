@@ -2,7 +2,7 @@ import type { SizeMm } from '../../domain/labels/format.ts';
 import type { FeedingView } from '../../domain/views/feeding-view.ts';
 import { sizeName } from '../../domain/views/prey-words.ts';
 import { PaperPage } from '../labels/PaperPage.tsx';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 
 const MARGIN = 12;
 const ROW = 6.2;
@@ -21,7 +21,7 @@ export function feedingPages(view: FeedingView, size: SizeMm) {
   return Array.from({ length: pages }, (_, page) => (
     <PaperPage size={size} offset={{ x: 0, y: 0 }} name={`Feeding, page ${page + 1} of ${pages}`}>
       <text x={MARGIN} y={MARGIN + 5} font-size="5" font-weight="bold">
-        Feeding, night of {dayWords(view.night)}
+        Feeding, night of {dateWords(view.night)}
       </text>
       <text x={size.width - MARGIN} y={MARGIN + 5} font-size="3.5" text-anchor="end">
         {page + 1} of {pages}

@@ -5,7 +5,7 @@ import { Because } from '../components/Because.tsx';
 import { Icon } from '../components/Icon.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { Page } from '../screens/Page.tsx';
 import './feeding.css';
 import { OrderTable } from './OrderTable.tsx';
@@ -146,13 +146,13 @@ function Drawer({
         <span class="number">{line.pieces}</span>
       </p>
       <p class="small quiet number">
-        About {line.perWeek.toFixed(1)} a week
-        {line.lastsUntil !== undefined && `, lasts until ${dayWords(line.lastsUntil)}`}
-        {line.countedOn !== undefined && `, counted ${dayWords(line.countedOn)}`}.
+        About {line.perWeek.toFixed(1)} eaten a week
+        {line.lastsUntil !== undefined && `, lasts until ${dateWords(line.lastsUntil)}`}
+        {line.countedOn !== undefined && `, counted ${dateWords(line.countedOn)}`}.
       </p>
       {dated.map(({ id, pieces, useBy, lot }) => (
         <p key={id} class="small quiet number">
-          {pieces} use by {useBy !== undefined && dayWords(useBy)}
+          {pieces} use by {useBy !== undefined && dateWords(useBy)}
           {lot !== undefined && `, ${lot}`}
         </p>
       ))}

@@ -7,7 +7,7 @@ import { Cite } from '../components/Cite.tsx';
 import { Icon, type IconName } from '../components/Icon.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { useView } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { ExceptionForm } from './ExceptionForm.tsx';
 import './feeding.css';
 import { SmallerForm } from './SmallerForm.tsx';
@@ -92,11 +92,11 @@ function Refusals({ more: { refusals, after } }: { readonly more: WeightView }) 
       )}
       {after && (
         <div class="note">
-          <strong>Brought up a meal on {dayWords(after.night)}</strong>
+          <strong>Brought up a meal on {dateWords(after.night)}</strong>
           <p class="small">
             {after.kept === 0
-              ? `No food and no handling until ${dayWords(after.restUntil)}, then a small meal.`
-              : `Kept ${after.kept} of ${after.of} meals since. The next not before ${dayWords(after.nextFrom)}, and less than usual.`}
+              ? `No food and no handling until ${dateWords(after.restUntil)}, then a small meal.`
+              : `Kept ${after.kept} of ${after.of} meals since. The next not before ${dateWords(after.nextFrom)}, and less than usual.`}
           </p>
         </div>
       )}

@@ -1,7 +1,7 @@
 import type { GeneAsk, GeneWhyView, ProofLine } from '../../domain/views/gene-why-view.ts';
 import type { FindingLine, TroubleLine } from '../../domain/views/gene-findings.ts';
 import { useView } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 
 /** Which records made a chance what it is, and how many young of whom would settle it. */
 export function GeneWhy(ask: GeneAsk) {
@@ -75,7 +75,7 @@ const Finding = ({ line: { of, says, night } }: { readonly line: FindingLine }) 
     <a href={`#/animal/${of.id}`}>{of.name}</a>
     <span>
       {says}
-      {night !== undefined && <span class="number">, {dayWords(night)}</span>}
+      {night !== undefined && <span class="number">, {dateWords(night)}</span>}
     </span>
   </>
 );

@@ -7,7 +7,7 @@ import { useFields, type Fields } from '../capture/use-fields.ts';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab, SlabLink } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { SirePills, type Sire } from './SirePills.tsx';
 
 type Counted = Extract<Draft, { type: 'young-counted' }>;
@@ -50,7 +50,7 @@ export function YoungForm({
               aria-pressed={each.clutch === clutch?.clutch}
               onClick={() => setPicked(each.clutch)}
             >
-              {dayWords(each.laid)}
+              {dateWords(each.laid)}
             </button>
           ))}
         </div>
@@ -113,7 +113,7 @@ function Counting({
   return (
     <>
       <p>
-        {of.says}, {dayWords(of.laid)}. Count the hatched young that you do not add as snakes of
+        {of.says}, {dateWords(of.laid)}. Count the hatched young that you do not add as snakes of
         their own: those count by themselves.
       </p>
       <SirePills met={of.met} sires={sires} onSires={setSires} />

@@ -1,7 +1,7 @@
 import type { Day } from '../../domain/core/calendar.ts';
 import { showGrams } from '../../domain/core/units.ts';
 import type { ClutchView, Rate } from '../../domain/views/clutch-view.ts';
-import { dayAndMonthWords, dayWords } from '../night.ts';
+import { dateWords, dayAndMonthWords } from '../../domain/core/day-words.ts';
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 const whole = (share: number): string => `${Math.round(100 * share)} %`;
@@ -16,7 +16,7 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
     <dl class="hatchery-facts">
       <dt>Found</dt>
       <dd>
-        {view.laid ? dayWords(view.laid) : 'not on record'}
+        {view.laid ? dateWords(view.laid) : 'not on record'}
         {view.notBefore &&
           `; none yet at the look of ${dayAndMonthWords(view.notBefore.slice(0, 10) as Day)}`}
       </dd>
@@ -42,7 +42,8 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
         <>
           <dt>Clutch</dt>
           <dd>
-            {view.clutchG} g{view.relative.map(({ of, share }) => `; ${percent(share)} of ${of}`)}
+            {showGrams(view.clutchG)}
+            {view.relative.map(({ of, share }) => `; ${percent(share)} of ${of}`)}
           </dd>
         </>
       )}
@@ -51,11 +52,11 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
           <dt>Weights</dt>
           <dd>
             {showGrams(view.beforeG ?? 0)}{' '}
-            {view.beforeDays === 0 ? 'that night' : `${view.beforeDays} days before`}, {view.afterG}{' '}
-            g after:{' '}
+            {view.beforeDays === 0 ? 'that night' : `${view.beforeDays} days before`},{' '}
+            {showGrams(view.afterG ?? 0)} after:{' '}
             {balance.agrees
               ? 'they agree with the eggs.'
-              : `the eggs weigh ${Math.abs(Math.round(balance.overG))} g ${balance.overG > 0 ? 'more' : 'less'} than she lost. One weight is off, or she drank or fasted in between.`}
+              : `the eggs weigh ${showGrams(Math.abs(Math.round(balance.overG)))} ${balance.overG > 0 ? 'more' : 'less'} than she lost. One weight is off, or she drank or fasted in between.`}
           </dd>
         </>
       )}

@@ -4,7 +4,7 @@ import type { ClutchLine, IncubatorLine } from '../../domain/views/hatchery-view
 import { Icon } from '../components/Icon.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
-import { dayAndMonthWords, dayWords } from '../night.ts';
+import { dateWords, dayAndMonthWords } from '../../domain/core/day-words.ts';
 import { Page } from '../screens/Page.tsx';
 import { ChoreNotes } from './ChoreNotes.tsx';
 import { NewIncubator } from './NewIncubator.tsx';
@@ -85,7 +85,7 @@ const ClutchEntry = ({ line }: { readonly line: ClutchLine }) => (
         <strong>{line.dam}</strong>
         <span class="quiet small">
           {line.laid &&
-            ` laid ${line.closed === undefined ? dayAndMonthWords(line.laid) : dayWords(line.laid)}`}
+            ` laid ${line.closed === undefined ? dayAndMonthWords(line.laid) : dateWords(line.laid)}`}
           {line.counts.laid !== undefined && ` · ${line.counts.laid} eggs`}
           {line.window &&
             ` · pips ${dayAndMonthWords(line.window.from)} to ${dayAndMonthWords(line.window.to)}`}

@@ -1,3 +1,5 @@
+import type { Day } from '../../domain/core/calendar.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import type { IncubatorId } from '../../domain/core/ids.ts';
 import { agoWords, hoursWords, showC } from '../../domain/room/words.ts';
 import type { IncubatorSeries, IncubatorView } from '../../domain/views/incubator-view.ts';
@@ -77,14 +79,16 @@ const InIt = ({ view }: { readonly view: IncubatorView }) => (
   </section>
 );
 
+const momentWords = (moment: string): string =>
+  `${dateWords(moment.slice(0, 10) as Day)}, ${moment.slice(11, 16)}`;
+
 const Failures = ({ view }: { readonly view: IncubatorView }) =>
   view.failures.length === 0 ? null : (
     <section class="stack" aria-label="Times without heat">
       <h2>Times without heat</h2>
       {view.failures.toReversed().map(({ id, from, until, lowestC }) => (
         <p key={id}>
-          {from.slice(0, 10)} {from.slice(11, 16)} to{' '}
-          {until ? `${until.slice(0, 10)} ${until.slice(11, 16)}` : 'now'}
+          {momentWords(from)} to {until ? momentWords(until) : 'now'}
           {lowestC !== undefined && `, ${showC(lowestC)} at the lowest`}
         </p>
       ))}

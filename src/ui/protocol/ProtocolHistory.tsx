@@ -1,6 +1,6 @@
 import type { RecordLine } from '../../domain/views/record-line.ts';
 import { useModel } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 
 /** What was changed, and when. Any of it can be struck out again. */
 export function ProtocolHistory({ lines }: { readonly lines: readonly RecordLine[] }) {
@@ -11,7 +11,7 @@ export function ProtocolHistory({ lines }: { readonly lines: readonly RecordLine
       <h2>Changes</h2>
       {lines.map((line) => (
         <div class="history-line" key={line.id}>
-          <span class="quiet number small">{dayWords(line.night)}</span>
+          <span class="quiet number small">{dateWords(line.night)}</span>
           <span>
             {line.struck === undefined ? line.words : <s>{line.words}</s>}
             {line.remark !== undefined && <small class="quiet"> {line.remark}</small>}

@@ -1,5 +1,5 @@
 import type { DayLine } from '../../domain/room/statistics.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { showTemp, tempUnit } from './temp-unit.ts';
 
 /** Day by day: the highest by day, and the lowest of the night after it. */
@@ -20,7 +20,7 @@ export function DayTable({ lines }: { readonly lines: readonly DayLine[] }) {
       <tbody>
         {lines.toReversed().map(({ date, dayMaxC, nightMinC, nightTargetC }) => (
           <tr key={date}>
-            <td>{dayWords(date)}</td>
+            <td>{dateWords(date)}</td>
             <td class="number">{temp(dayMaxC)}</td>
             <td class="number">{temp(nightMinC)}</td>
             <td class="number">{nightTargetC === undefined ? '–' : temp(nightTargetC)}</td>

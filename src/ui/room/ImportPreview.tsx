@@ -1,12 +1,12 @@
 import { hoursWords } from '../../domain/room/words.ts';
 import type { ReadingsPreview } from '../../domain/room/csv/look-into.ts';
 import type { Day, Moment } from '../../domain/core/calendar.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { showTemp, tempUnit } from './temp-unit.ts';
 
 const count = (n: number): string => n.toLocaleString('en');
 const at = (moment: Moment): string =>
-  `${dayWords(moment.slice(0, 10) as Day)}, ${moment.slice(11, 16)}`;
+  `${dateWords(moment.slice(0, 10) as Day)}, ${moment.slice(11, 16)}`;
 
 /** What the file comes to, before anything is written. */
 export function ImportPreview({

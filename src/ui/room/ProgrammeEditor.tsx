@@ -3,7 +3,7 @@ import type { Day } from '../../domain/core/calendar.ts';
 import type { Programme } from '../../domain/state/room-air.ts';
 import type { RoomView } from '../../domain/views/room-view.ts';
 import { useModel } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { clockText, minuteOf, stepOf, textOf, type StepText } from './programme-text.ts';
 import { StepBoxes } from './StepBoxes.tsx';
 import { tempUnit } from './temp-unit.ts';
@@ -50,7 +50,7 @@ export function ProgrammeEditor({
     if (!programme) return;
     void model.write({
       drafts: [{ type: 'room-programme-set', room: view.id, ...programme, steps: [...steps] }],
-      words: `${programme.name} from ${dayWords(programme.from)}`,
+      words: `${programme.name} from ${dateWords(programme.from)}`,
       after: onClose,
     });
   };

@@ -4,7 +4,7 @@ import { sources } from '../../domain/sources.ts';
 import type { RoomView } from '../../domain/views/room-view.ts';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { ProgrammeEditor, type Begun } from './ProgrammeEditor.tsx';
 
 /** The room's programme: begin from a school's or from the present one, then change any step. */
@@ -26,7 +26,7 @@ export function ProgrammeForm({
           {programme && (
             <Slab
               kind="main"
-              under={`since ${dayWords(programme.from)}`}
+              under={`since ${dateWords(programme.from)}`}
               onPress={() => setBegun(programme)}
             >
               Change “{programme.name}”
@@ -34,7 +34,7 @@ export function ProgrammeForm({
           )}
           {next && (
             <p class="note">
-              “{next.name}” begins on {dayWords(next.from)}.
+              “{next.name}” begins on {dateWords(next.from)}.
             </p>
           )}
           <p class="quiet">Three schools of the trade to begin from. Every step can be changed.</p>

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Day } from '../../domain/core/calendar.ts';
 import type { SeriesView, SpanView } from '../../domain/views/room-span.ts';
 import { RoomPlot } from '../charts/RoomPlot.tsx';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { DayTable } from './DayTable.tsx';
 import { SpanFigures } from './SpanFigures.tsx';
 import { inUnit, tempUnit } from './temp-unit.ts';
@@ -22,7 +22,7 @@ const dayOf = (ms: number): Day => {
 };
 
 const spanWords = ({ fromMs, toMs }: SpanView): string =>
-  `${dayWords(dayOf(fromMs))} to ${dayWords(dayOf(toMs))}`;
+  `${dateWords(dayOf(fromMs))} to ${dateWords(dayOf(toMs))}`;
 
 /** The readings of a span against the programme: curve, figures, table. */
 export function RoomSpan({

@@ -1,7 +1,7 @@
 import { hoursWords } from '../../domain/room/words.ts';
 import type { Excursion, Statistics } from '../../domain/room/statistics.ts';
 import type { SeriesView } from '../../domain/views/room-span.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { showTemp, tempUnit, type TempUnit } from './temp-unit.ts';
 
 const percent = (part: number, whole: number): string => `${Math.round((100 * part) / whole)} %`;
@@ -35,7 +35,7 @@ export function SpanFigures({
     [
       'Lowest night',
       coldest &&
-        `${showTemp(coldest.nightMinC, unit)}, night of ${dayWords(coldest.date)}; ${nights.length} ${nights.length === 1 ? 'night' : 'nights'} read`,
+        `${showTemp(coldest.nightMinC, unit)}, night of ${dateWords(coldest.date)}; ${nights.length} ${nights.length === 1 ? 'night' : 'nights'} read`,
     ],
     [
       'Covered by readings',

@@ -5,7 +5,7 @@ import { Icon } from '../components/Icon.tsx';
 import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { WeightSection } from '../feeding/WeightSection.tsx';
 import { GenesSection } from '../genes/GenesSection.tsx';
 import { SeasonSection } from '../season/SeasonSection.tsx';
@@ -44,12 +44,12 @@ function Facts({ view }: { readonly view: AnimalView }) {
   const parents = [view.dam, ...view.sires].filter((parent) => parent !== undefined);
   const rows: readonly (readonly [string, string | undefined])[] = [
     ['Sex', view.sexedBy ? `${view.sex}, ${view.sexedBy}` : view.sex],
-    ['Hatched', view.hatchedDay && dayWords(view.hatchedDay)],
+    ['Hatched', view.hatchedDay && dateWords(view.hatchedDay)],
     ['Length', view.lengthCm === undefined ? undefined : `${view.lengthCm} cm`],
     ['Condition', view.condition === undefined ? undefined : `${view.condition} of 5`],
-    ['Quarantine', view.quarantine && `since ${dayWords(view.quarantine.since)}`],
+    ['Quarantine', view.quarantine && `since ${dateWords(view.quarantine.since)}`],
     ['Kept back', view.heldBack ? 'yes' : undefined],
-    ['Gone', view.gone && `${view.gone.how}, ${dayWords(view.gone.night)}`],
+    ['Gone', view.gone && `${view.gone.how}, ${dateWords(view.gone.night)}`],
   ];
   return (
     <dl class="facts">

@@ -4,7 +4,8 @@ import { AmendButton } from '../capture/AmendButton.tsx';
 import { PhotoOf } from '../capture/PhotoOf.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { useDraft, useModel } from '../model.ts';
-import { dayWords, nightWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
+import { nightWords } from '../night.ts';
 
 const FIRST_LINES = 40;
 
@@ -49,7 +50,7 @@ const HistoryLine = ({
   readonly onStrike: () => void;
 }) => (
   <div class="history-line">
-    <span class="quiet number small">{dayWords(line.night)}</span>
+    <span class="quiet number small">{dateWords(line.night)}</span>
     <span>
       {line.struck === undefined ? (
         line.words
@@ -60,7 +61,7 @@ const HistoryLine = ({
       )}
       {line.remark !== undefined && <small class="quiet"> {line.remark}</small>}
       {line.by !== undefined && <small class="quiet"> ({line.by})</small>}
-      {line.photo && <PhotoOf photo={line.photo} words={`Picture, ${dayWords(line.night)}`} />}
+      {line.photo && <PhotoOf photo={line.photo} words={`Picture, ${dateWords(line.night)}`} />}
       {line.amend && <AmendButton amend={line.amend} />}
     </span>
     {line.struck === undefined && line.type !== 'struck' && (

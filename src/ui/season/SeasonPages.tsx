@@ -1,7 +1,7 @@
 import type { SizeMm } from '../../domain/labels/format.ts';
 import type { Lane, LanesView } from '../../domain/views/lanes-view.ts';
 import { PaperPage } from '../labels/PaperPage.tsx';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import { LaneStrip, StripGround } from './LaneStrip.tsx';
 import { nextWords } from './lane-words.ts';
 import { monthWords } from './month-words.ts';
@@ -55,7 +55,7 @@ function SeasonPage({
     <PaperPage size={size} offset={{ x: 0, y: 0 }} name={`Season, ${name}`}>
       <g class="season-paper">
         <text x={MARGIN} y={14} font-size={5.4} font-weight="bold">
-          Season, night of {dayWords(view.night)}
+          Season, night of {dateWords(view.night)}
         </text>
         <text x={size.width - MARGIN} y={14} font-size={2.7} text-anchor="end">
           Nightdrop, {name}

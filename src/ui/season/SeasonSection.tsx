@@ -5,7 +5,7 @@ import { Icon } from '../components/Icon.tsx';
 import { StageReasons } from '../components/StageReasons.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { useView } from '../model.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 import './season.css';
 import { axisOf, WindowBar } from './WindowBar.tsx';
 
@@ -67,7 +67,7 @@ const StageLine = ({
 }) => (
   <div class="season-stage">
     <strong>{stage.words}</strong>
-    <Unfolds summary={since === undefined ? 'Why' : `Since ${dayWords(since)}. Why`}>
+    <Unfolds summary={since === undefined ? 'Why' : `Since ${dateWords(since)}. Why`}>
       {() => <StageReasons stage={stage} />}
     </Unfolds>
   </div>

@@ -1,5 +1,5 @@
 import type { Lane, LaneMark } from '../../domain/views/lanes-view.ts';
-import { dayWords } from '../night.ts';
+import { dateWords } from '../../domain/core/day-words.ts';
 
 /** What comes next, in a few words; where nothing is forecast, where she stands. */
 export function nextWords({ windows, stage }: Lane): string {
@@ -12,5 +12,5 @@ export function nextWords({ windows, stage }: Lane): string {
 /** "scan 12.3 mm, 3 Nov 2026" */
 export function markWords({ kind, night, mm }: LaneMark): string {
   const size = mm === undefined ? '' : ` ${mm} mm`;
-  return `${kind === 'none seen' ? 'scan: none seen' : kind}${size}, ${dayWords(night)}`;
+  return `${kind === 'none seen' ? 'scan: none seen' : kind}${size}, ${dateWords(night)}`;
 }

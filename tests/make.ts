@@ -3,6 +3,7 @@ import type { DeviceId } from '../src/domain/core/ids.ts';
 import { RackEvent, type EventOf, type EventType } from '../src/domain/events/event.ts';
 import { newestVersion } from '../src/domain/events/read-event.ts';
 import { createPicture, type Picture } from '../src/domain/picture/picture.ts';
+import { rules } from '../src/domain/rules/all.ts';
 import { createLedger } from '../src/domain/state/ledger.ts';
 import { eventId } from './make-ids.ts';
 import { samples } from './samples.ts';
@@ -51,7 +52,7 @@ export const clockAt = (at: string): Clock => {
 export function aPicture(events: readonly RackEvent[], at: string = TONIGHT): Picture {
   const ledger = createLedger();
   ledger.add(events);
-  return createPicture(ledger, clockAt(at));
+  return createPicture(ledger, clockAt(at), rules);
 }
 
 /** Days before tonight, late in the evening. */

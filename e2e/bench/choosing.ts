@@ -7,6 +7,7 @@ import type { AnimalId } from '../../src/domain/core/ids.ts';
 import type { RackEvent } from '../../src/domain/events/event.ts';
 import { genesBook } from '../../src/domain/genes-book/genes-book.ts';
 import { createPicture, type Picture } from '../../src/domain/picture/picture.ts';
+import { rules } from '../../src/domain/rules/all.ts';
 import { createLedger } from '../../src/domain/state/ledger.ts';
 import { atMost, median, print, rounded, type Tell } from './figure.ts';
 
@@ -57,7 +58,7 @@ function collection(): readonly RackEvent[] {
 function freshPicture(events: readonly RackEvent[]): Picture {
   const ledger = createLedger();
   ledger.add(events);
-  return createPicture(ledger, clock);
+  return createPicture(ledger, clock, rules);
 }
 
 function goalOf(text: string, picture: Picture): Goal {

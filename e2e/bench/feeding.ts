@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { simulateLarge } from '../../demo-data/large.ts';
 import type { Day } from '../../src/domain/core/calendar.ts';
 import { createPicture } from '../../src/domain/picture/picture.ts';
+import { rules } from '../../src/domain/rules/all.ts';
 import { createLedger } from '../../src/domain/state/ledger.ts';
 import { feedingView } from '../../src/domain/views/feeding-view.ts';
 import { preyView } from '../../src/domain/views/prey-view.ts';
@@ -19,7 +20,7 @@ const clock = { ms: Date.UTC(2026, 10, 24, 20), offsetMin: 60 };
 export function feedingFigures(tell: Tell): void {
   const ledger = createLedger();
   ledger.add(simulateLarge(EVENTS, ANIMALS, 7, '2026-11-24' as Day, clock.offsetMin));
-  const picture = createPicture(ledger, clock);
+  const picture = createPicture(ledger, clock, rules);
   const parts = [
     ['tonight’s list', () => tonightView(picture)],
     ['feeding and thaw list', () => feedingView(picture)],

@@ -6,6 +6,7 @@ import type { Day } from '../../src/domain/core/calendar.ts';
 import type { EventId } from '../../src/domain/core/ids.ts';
 import type { RackEvent } from '../../src/domain/events/event.ts';
 import { createPicture } from '../../src/domain/picture/picture.ts';
+import { rules } from '../../src/domain/rules/all.ts';
 import { createLedger } from '../../src/domain/state/ledger.ts';
 import { protocolPreview } from '../../src/domain/views/protocol-preview.ts';
 import { atMost, median, print, quantile, rounded, type Tell } from './figure.ts';
@@ -54,7 +55,7 @@ const again = (event: RackEvent, n: number, minutes: number): RackEvent => ({
 function updateTimes(events: readonly RackEvent[]) {
   const ledger = createLedger();
   ledger.add(events);
-  const picture = createPicture(ledger, clock);
+  const picture = createPicture(ledger, clock, rules);
   const meals = events.filter(({ type }) => type === 'meal-offered');
   const time = (event: RackEvent): number => {
     const from = performance.now();
@@ -89,7 +90,7 @@ function megabytesHeld(): number {
   const events = made(100_000).map((event) => JSON.parse(JSON.stringify(event)) as RackEvent);
   const ledger = createLedger();
   ledger.add(events);
-  const picture = createPicture(ledger, clock);
+  const picture = createPicture(ledger, clock, rules);
   collectGarbage();
   const held = (process.memoryUsage().heapUsed - before) / 1e6;
   if (picture.ledger.size !== events.length) throw new Error('Some events were not folded.');
@@ -100,7 +101,7 @@ function megabytesHeld(): number {
 function previewTimes(events: readonly RackEvent[]): readonly number[] {
   const ledger = createLedger();
   ledger.add(events);
-  const picture = createPicture(ledger, clock);
+  const picture = createPicture(ledger, clock, rules);
   const tried = [7, 9, 10].flatMap((days) => [
     { feedFemaleSeasonDays: days },
     { maleStayDays: days - 6 },

@@ -5,6 +5,7 @@ import type { Unreadable } from '../domain/events/read-event.ts';
 import type { SubjectId } from '../domain/events/subjects.ts';
 import { createPicture, type Picture } from '../domain/picture/picture.ts';
 import type { EventLog } from '../domain/ports.ts';
+import { tubRules } from '../domain/rules/tub-rules.ts';
 import { createLedger } from '../domain/state/ledger.ts';
 import type { NoteShelf } from '../store/device-notes.ts';
 import type { PhotoShelf } from '../store/photo-shelf.ts';
@@ -96,7 +97,7 @@ export async function openCollection(world: World, changed: () => void): Promise
   // Loaded before the first record is looked at, and not for a saved picture with none after it.
   if (rest.records.length > 0) ledger.add(understood(rest.records, await reader()));
   position = rest.position;
-  const picture = createPicture(ledger, clock());
+  const picture = createPicture(ledger, clock(), tubRules);
 
   const takeIn = (touched: Iterable<SubjectId>): void => {
     picture.update(touched, clock());

@@ -1,9 +1,8 @@
 import type { DeskStatus, Views } from '../domain/desk.ts';
 import type { Picture } from '../domain/picture/picture.ts';
 import { captureAnimal, captureTub, findByCode } from '../domain/views/capture-view.ts';
-import { tonightView } from '../domain/views/tonight-view.ts';
 
-type FirstKind = 'status' | 'tonight' | 'code' | 'tub' | 'snake';
+type FirstKind = 'status' | 'code' | 'tub' | 'snake';
 
 type FirstShower<Kind extends FirstKind> = (
   ask: Views[Kind]['ask'],
@@ -11,10 +10,9 @@ type FirstShower<Kind extends FirstKind> = (
   status: DeskStatus,
 ) => Views[Kind]['view'];
 
-/** What a start can need at once: the list of tonight, and the capture screen of a label. */
+/** What can be shown before anything more is loaded: the capture screen of a label. */
 export const firstShowers: { readonly [Kind in FirstKind]: FirstShower<Kind> } = {
   status: (_ask, _picture, status) => status,
-  tonight: (_ask, picture) => tonightView(picture),
   code: findByCode,
   tub: captureTub,
   snake: captureAnimal,

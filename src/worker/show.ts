@@ -31,6 +31,7 @@ import { tomorrowView } from '../domain/views/tomorrow-view.ts';
 import { weightView } from '../domain/views/weight-view.ts';
 import { youngView } from '../domain/views/young-view.ts';
 import { firstShowers } from './first-views.ts';
+import { askByAllRules, wholeNight } from './whole-night.ts';
 
 type Shower<Kind extends keyof Views> = (
   ask: Views[Kind]['ask'],
@@ -41,6 +42,7 @@ type Shower<Kind extends keyof Views> = (
 /** One pure function for each view; a view without one is a type error. */
 const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   ...firstShowers,
+  tonight: (_ask, picture) => wholeNight(picture),
   tomorrow: (_ask, picture) => tomorrowView(picture),
   racks: (_ask, picture) => racksView(picture),
   rack: rackView,
@@ -81,4 +83,7 @@ export const show = <Kind extends keyof Views>(
   ask: Views[Kind]['ask'],
   picture: Picture,
   status: DeskStatus,
-): Views[Kind]['view'] => showers[kind](ask, picture, status);
+): Views[Kind]['view'] => {
+  askByAllRules(picture);
+  return showers[kind](ask, picture, status);
+};

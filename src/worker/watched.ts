@@ -8,12 +8,23 @@ export interface Watch {
   readonly ask: never;
 }
 
+let night: typeof import('./whole-night.ts') | undefined;
 let showAny: (typeof import('./show.ts'))['show'] | undefined;
+
+/** The list of tonight, by all rules. Errors: rejects where the device does not give it. */
+export async function loadNight(): Promise<(picture: Picture) => void> {
+  night ??= await import('./whole-night.ts');
+  return night.askByAllRules;
+}
 
 /** All other views, and what works them out. Errors: rejects where the device does not give it. */
 export async function loadMoreViews(): Promise<void> {
   ({ show: showAny } = await import('./show.ts'));
 }
+
+/** What shows this view. Errors: rejects where the device does not give it. */
+export const loadFor = ({ kind }: Watch): Promise<unknown> =>
+  kind === 'tonight' ? loadNight() : loadMoreViews();
 
 /** Undefined until the part of the desk that shows it is loaded. */
 export function showView(
@@ -25,5 +36,6 @@ export function showView(
   const shower = first[kind] as
     ((ask: never, picture: Picture, status: DeskStatus) => unknown) | undefined;
   if (shower) return { shown: shower(ask, picture, status) };
+  if (kind === 'tonight') return night && { shown: night.wholeNight(picture) };
   return showAny && { shown: showAny(kind, ask, picture, status) };
 }

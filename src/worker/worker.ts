@@ -11,7 +11,7 @@ import { openCollection, type Collection, type World } from './collection.ts';
 import type { DeskKeeper } from './desk-keeper.ts';
 import { deskStatus } from './desk-status.ts';
 import type { FromDesk, ToDesk } from './protocol.ts';
-import { loadMoreViews, showView, type Watch } from './watched.ts';
+import { loadFor, loadMoreViews, loadNight, showView, type Watch } from './watched.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 /** A hash over the domain's source, put in by vite.config.ts. */
@@ -21,6 +21,8 @@ declare const BUILD: string;
 
 const databases = { own: 'nightdrop', demo: 'nightdrop-demo' } as const;
 const MINUTE_MS = 60_000;
+/** Time for a capture screen to be drawn before anything more is fetched. */
+const DRAWN_MS = 150;
 const SETTLE_AFTER_MS = 4_000;
 /** How long nothing has been asked before old records are read: they must not stand in the way. */
 const QUIET_MS = 1_000;
@@ -61,7 +63,7 @@ function pushView(id: number): void {
   const view = showView(watch, collection.picture, status());
   if (view) send({ is: 'view', id, view: view.shown });
   // Its part of the desk is on its way: it is shown as things stand when that is here.
-  else loadMoreViews().then(() => pushView(id), tryLater);
+  else loadFor(watch).then(() => pushView(id), tryLater);
 }
 
 async function openByName(name: CollectionName): Promise<Open> {
@@ -106,6 +108,12 @@ async function openByName(name: CollectionName): Promise<Open> {
   shown = opened;
   channel.addEventListener('message', () => void collection.follow());
   changed();
+  setTimeout(() => {
+    loadNight().then((askByAllRules) => {
+      askByAllRules(collection.picture);
+      changed();
+    }, tryLater);
+  }, DRAWN_MS);
   return opened;
 }
 

@@ -4,8 +4,7 @@ import { HOUSE, type AnimalId, type RackId, type RoomId, type TubId } from '../c
 import { labelKey, type SubjectId } from '../events/subjects.ts';
 import { protocolWith, type ProtocolChanges } from '../protocol/own-protocol.ts';
 import { preySizesWith } from '../protocol/prey-sizes.ts';
-import { tasksFor } from '../rules/all.ts';
-import type { RoomFacts, Task } from '../rules/rule.ts';
+import { tasksFor, type RoomFacts, type Rule, type Task } from '../rules/rule.ts';
 import type { Experience } from '../season/experience.ts';
 import type { Outlook } from '../season/forecast.ts';
 import type { Standing } from '../season/standing.ts';
@@ -41,6 +40,8 @@ export interface Picture {
   /** All tubs in the keeper's walking order. */
   walk(): readonly Tub[];
   tasks(id: AnimalId): readonly Task[];
+  /** Asks by these rules from now on. */
+  askBy(rules: readonly Rule[]): void;
   /** Where an animal stands tonight; undefined for the young, the unsexed and those that left. */
   standing(animal: Animal): Standing | undefined;
   /** What is coming in a female's season; nothing for all others. */
@@ -76,6 +77,7 @@ function put<Key>(
 export function createPicture(
   ledger: Ledger,
   clock: Clock,
+  rules: readonly Rule[],
   changes: ProtocolChanges = {},
 ): Picture {
   const house = () => ledger.subjects.get(HOUSE) as House | undefined;
@@ -99,6 +101,7 @@ export function createPicture(
   const learning = createLearning(() => animalIds(), animal, nightOf);
   let walked: readonly Tub[] | undefined;
   let asOf = clock;
+  let askedBy = rules;
   let facts = factsAt(clock);
 
   function factsAt(time: Clock): RoomFacts {
@@ -139,9 +142,15 @@ export function createPicture(
 
   function look(id: AnimalId): void {
     const each = animal(id);
-    const asked = each ? tasksFor(each, facts) : [];
+    const asked = each ? tasksFor(each, facts, askedBy) : [];
     if (asked.length > 0) tasks.set(id, asked);
     else tasks.delete(id);
+  }
+
+  function askBy(asked: readonly Rule[]): void {
+    if (asked === askedBy) return;
+    askedBy = asked;
+    for (const id of animalIds()) look(id);
   }
 
   // In order of id, so that nothing shown hangs on the order in which records arrived.
@@ -217,6 +226,7 @@ export function createPicture(
     position,
     walk: () => (walked ??= walkAll()),
     tasks: (id) => tasks.get(id) ?? [],
+    askBy,
     standing: (each) => learning.standing(each, facts),
     outlook: (each) => learning.outlook(each, facts),
     experience: () => learning.experience(protocol),

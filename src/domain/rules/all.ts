@@ -1,4 +1,3 @@
-import type { Animal } from '../state/animal.ts';
 import { conflict } from './rule-conflict.ts';
 import { damRecovery } from './rule-dam-recovery.ts';
 import { eggLook } from './rule-egg-look.ts';
@@ -22,7 +21,7 @@ import { stopPairing } from './rule-stop-pairing.ts';
 import { tooFast } from './rule-too-fast.ts';
 import { weighDue } from './rule-weigh-due.ts';
 import { weightLoss } from './rule-weight-loss.ts';
-import type { RoomFacts, Rule, RuleId, Task } from './rule.ts';
+import type { Rule } from './rule.ts';
 
 /** Every rule, in the order a tub's tasks are shown. A rule that is not listed here does not run. */
 export const rules: readonly Rule[] = [
@@ -50,14 +49,3 @@ export const rules: readonly Rule[] = [
   damRecovery,
   conflict,
 ];
-
-export const ruleById = (id: RuleId): Rule | undefined => rules.find((rule) => rule.id === id);
-
-/** What all the rules ask about one animal tonight. */
-export function tasksFor(animal: Animal, room: RoomFacts): Task[] {
-  const asked = animal.gone ? [escaped] : rules;
-  return asked.flatMap((rule) => {
-    const task = rule.check(animal, room);
-    return task ? [{ rule: rule.id, animal: animal.id, ...task }] : [];
-  });
-}

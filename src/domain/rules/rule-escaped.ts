@@ -5,6 +5,7 @@ export const escaped: Rule = {
   id: 'H2',
   says: 'An escaped animal is looked for until it is found.',
   source: 'household',
+  evenGone: true,
   check(animal, room) {
     if (animal.gone?.how !== 'escaped') return undefined;
     const night = room.nightOf(animal.gone.at);

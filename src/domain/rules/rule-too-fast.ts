@@ -4,7 +4,7 @@ import { fastGain } from '../weight/fast-gain.ts';
 import { readingsOf, recoveringFrom } from '../weight/of-animal.ts';
 import { planOf } from './feeding-due.ts';
 import { passedOn } from './passed.ts';
-import type { RoomFacts, Rule, Task } from './rule.ts';
+import type { Asked, RoomFacts, Rule } from './rule.ts';
 
 /** On the scale of five: 1 very thin, 3 good, 5 very fat. */
 const FULL = 4;
@@ -16,9 +16,7 @@ const NEAR_LIMIT = 0.9;
 /** Rows of the year's plan by which a grown animal is only kept. */
 const AT_REST = new Set(['kept', 'male']);
 
-type Found = Omit<Task, 'rule' | 'animal'>;
-
-const ask = (room: RoomFacts, asks: string, rest: Pick<Found, 'because' | 'records'>): Found => ({
+const ask = (room: RoomFacts, asks: string, rest: Pick<Asked, 'because' | 'records'>): Asked => ({
   act: 'check',
   asks,
   due: room.night,
@@ -27,7 +25,7 @@ const ask = (room: RoomFacts, asks: string, rest: Pick<Found, 'because' | 'recor
   ...rest,
 });
 
-function gainedTooFast(animal: Animal, room: RoomFacts): Found | undefined {
+function gainedTooFast(animal: Animal, room: RoomFacts): Asked | undefined {
   const { protocol } = room;
   const newest = animal.weighings.at(-1);
   if (!newest || newest.massG < protocol.adultFromG) return undefined;
@@ -44,7 +42,7 @@ function gainedTooFast(animal: Animal, room: RoomFacts): Found | undefined {
 }
 
 /** Fed as kept, and full already: the heavy end of practice carries its caution. */
-function fullAtRest(animal: Animal, room: RoomFacts): Found | undefined {
+function fullAtRest(animal: Animal, room: RoomFacts): Asked | undefined {
   const { condition } = animal;
   if (!condition || condition.score < FULL) return undefined;
   const judged = room.nightOf(condition.at);

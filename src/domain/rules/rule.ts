@@ -78,7 +78,7 @@ export interface PlannedStay {
 }
 
 /** Something to do. Derived, never typed: it clears when the right record is made. */
-export interface Task {
+export interface Task extends Pick<Rule, 'says' | 'source' | 'vet'> {
   readonly rule: RuleId;
   readonly animal: AnimalId;
   readonly act: Act;
@@ -106,6 +106,22 @@ export interface Rule {
   readonly source: SourceId;
   /** It leaves the matter to a vet: the keeper's own is named with its alarm. */
   readonly vet?: true;
-  /** The task, or undefined where the rule asks for nothing. Animals that left are not asked about. */
-  readonly check: (animal: Animal, room: RoomFacts) => Omit<Task, 'rule' | 'animal'> | undefined;
+  /** It asks about animals that left too. */
+  readonly evenGone?: true;
+  /** What it asks for, or undefined where it asks for nothing. */
+  readonly check: (animal: Animal, room: RoomFacts) => Asked | undefined;
+}
+
+/** A task without what its rule says of itself. */
+export type Asked = Omit<Task, 'rule' | 'animal' | 'says' | 'source' | 'vet'>;
+
+/** What rules ask about one animal tonight, in their order. */
+export function tasksFor(animal: Animal, room: RoomFacts, rules: readonly Rule[]): Task[] {
+  const asked = animal.gone ? rules.filter(({ evenGone }) => evenGone) : rules;
+  return asked.flatMap(({ id, says, source, vet, check }) => {
+    const task = check(animal, room);
+    return task
+      ? [{ rule: id, animal: animal.id, says, source, ...(vet && { vet }), ...task }]
+      : [];
+  });
 }

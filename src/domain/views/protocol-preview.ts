@@ -7,6 +7,7 @@ import { refusalsOf } from '../protocol/refuse-changes.ts';
 import { valueReasons } from '../protocol/value-reasons.ts';
 import { showValue } from '../protocol/value-words.ts';
 import type { ProtocolKey } from '../protocol/values.ts';
+import { rules } from '../rules/all.ts';
 import type { Task } from '../rules/rule.ts';
 import { ownNumbers } from '../state/house.ts';
 import { inWalkingOrder } from './tonight-view.ts';
@@ -62,7 +63,7 @@ export function protocolPreview(changes: ProtocolChanges, picture: Picture): Pro
       notes: [],
     };
   }
-  const tried = createPicture(picture.ledger, picture.clock, changes);
+  const tried = createPicture(picture.ledger, picture.clock, rules, changes);
   const told = taskChanges(picture, tried);
   return {
     refusals: [],

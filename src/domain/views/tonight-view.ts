@@ -2,7 +2,6 @@ import type { Day } from '../core/calendar.ts';
 import type { LabelCode } from '../core/code.ts';
 import type { AnimalId, RackId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
-import { ruleById } from '../rules/all.ts';
 import { acts, type Act, type RuleId, type Task } from '../rules/rule.ts';
 import type { SourceId } from '../sources.ts';
 import type { Animal } from '../state/animal.ts';
@@ -19,7 +18,7 @@ export interface Chore {
   readonly because: readonly string[];
   /** What the rule says, and where that comes from. */
   readonly says: string;
-  readonly source: SourceId | undefined;
+  readonly source: SourceId;
   readonly vet?: true | undefined;
 }
 
@@ -55,20 +54,8 @@ export interface TonightView {
 const MOST_ALARMS = 5;
 
 export function choreOf(task: Task): Chore {
-  const { rule, animal, act, asks, state, blocked, because } = task;
-  const about = ruleById(rule);
-  return {
-    rule,
-    animal,
-    act,
-    asks,
-    state,
-    blocked,
-    because,
-    says: about?.says ?? '',
-    source: about?.source,
-    vet: about?.vet,
-  };
+  const { rule, animal, act, asks, state, blocked, because, says, source, vet } = task;
+  return { rule, animal, act, asks, state, blocked, because, says, source, vet };
 }
 
 export function tonightView(picture: Picture): TonightView {

@@ -2,6 +2,7 @@ import type { Clock } from '../../domain/core/calendar.ts';
 import { readStored } from '../../domain/events/read-event.ts';
 import { createPicture, type Picture } from '../../domain/picture/picture.ts';
 import type { EventLog } from '../../domain/ports.ts';
+import { rules } from '../../domain/rules/all.ts';
 import { createLedger } from '../../domain/state/ledger.ts';
 import type { PictureShelf } from '../../store/picture-shelf.ts';
 
@@ -30,5 +31,5 @@ export async function readPicture(
       }),
     );
   }
-  return createPicture(ledger, clock);
+  return createPicture(ledger, clock, rules);
 }

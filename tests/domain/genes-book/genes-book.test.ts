@@ -4,6 +4,7 @@ import { chanceFrom } from '../../../demo-data/random.ts';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
 import { genesBook } from '../../../src/domain/genes-book/genes-book.ts';
 import { createPicture } from '../../../src/domain/picture/picture.ts';
+import { rules } from '../../../src/domain/rules/all.ts';
 import { createLedger } from '../../../src/domain/state/ledger.ts';
 import { anEvent, clockAt, nightsAgo, TONIGHT } from '../../make.ts';
 import { animalId, clutchId } from '../../make-ids.ts';
@@ -206,7 +207,7 @@ describe('the book', () => {
   const started = (events: Parameters<typeof bookOf>[0]) => {
     const ledger = createLedger();
     ledger.add(events);
-    const picture = createPicture(ledger, clockAt(TONIGHT));
+    const picture = createPicture(ledger, clockAt(TONIGHT), rules);
     return { ledger, picture };
   };
 

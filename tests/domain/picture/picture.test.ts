@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Clock } from '../../../src/domain/core/calendar.ts';
 import { createPicture, type Picture } from '../../../src/domain/picture/picture.ts';
+import { rules } from '../../../src/domain/rules/all.ts';
 import { createLedger } from '../../../src/domain/state/ledger.ts';
 import { racksView } from '../../../src/domain/views/racks-view.ts';
 import { tonightView } from '../../../src/domain/views/tonight-view.ts';
@@ -44,11 +45,11 @@ describe('the picture kept up to date', () => {
         fc.property(batches, (parts) => {
           const ledger = createLedger();
           let clock: Clock = clockAt(TONIGHT);
-          const picture = createPicture(ledger, clock);
+          const picture = createPicture(ledger, clock, rules);
           for (const { hour, events } of parts) {
             clock = { ...clock, ms: clock.ms + hour * 3_600_000 };
             picture.update(ledger.add(events), clock);
-            expect(told(picture)).toEqual(told(createPicture(ledger, clock)));
+            expect(told(picture)).toEqual(told(createPicture(ledger, clock, rules)));
           }
         }),
         runs(100),
@@ -84,7 +85,7 @@ describe('a new night', () => {
   function acrossNoon(offset: string): readonly [string[], string[]] {
     const ledger = createLedger();
     ledger.add(fed);
-    const picture = createPicture(ledger, clockAt(`2026-11-24T11:58:00${offset}`));
+    const picture = createPicture(ledger, clockAt(`2026-11-24T11:58:00${offset}`), rules);
     const before = asksFor(picture);
     picture.update([], clockAt(`2026-11-24T12:01:00${offset}`));
     return [before, asksFor(picture)];
@@ -143,7 +144,7 @@ describe('where everyone is', () => {
   test('a new name is in the sentences of the other one at once', () => {
     const ledger = createLedger();
     ledger.add([...home, visit]);
-    const picture = createPicture(ledger, clockAt(TONIGHT));
+    const picture = createPicture(ledger, clockAt(TONIGHT), rules);
     picture.update(
       ledger.add([anEvent('identified', { animal: male, name: 'Oak' })]),
       clockAt(TONIGHT),

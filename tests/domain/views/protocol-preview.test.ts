@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createPicture, type Picture } from '../../../src/domain/picture/picture.ts';
+import { rules } from '../../../src/domain/rules/all.ts';
 import { type ProtocolChanges } from '../../../src/domain/protocol/own-protocol.ts';
 import { refusalsOf } from '../../../src/domain/protocol/refuse-changes.ts';
 import { protocolValues, type ProtocolKey } from '../../../src/domain/protocol/values.ts';
@@ -46,7 +47,7 @@ describe('what a change would do tonight', () => {
         const written = anEvent('protocol-set', { values, at: '2027-06-01T12:00:00+02:00' });
         const ledger = createLedger();
         ledger.add([...log, written]);
-        const after = tasksOf(createPicture(ledger, clockAt(TONIGHT)));
+        const after = tasksOf(createPicture(ledger, clockAt(TONIGHT), rules));
         const now = tasksOf(before);
         const { comes, goes, changes } = protocolPreview(values, before);
         const only = (one: typeof now, other: typeof now) =>
@@ -152,7 +153,7 @@ test('a picture kept up to date looks at everyone again when a number is set, an
     ...dweller(1, 'Sorrel', 1),
     anEvent('meal-offered', { animal: animalId(1), at: nightsAgo(7) }),
   ]);
-  const picture = createPicture(ledger, clockAt(TONIGHT));
+  const picture = createPicture(ledger, clockAt(TONIGHT), rules);
   const asked = () => picture.tasks(animalId(1)).some(({ rule }) => rule === 'F1');
   expect(asked()).toBe(false);
   const set = anEvent('protocol-set', { values: { feedFemaleSeasonDays: 7 } });

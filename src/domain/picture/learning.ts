@@ -7,7 +7,6 @@ import {
   type Experience,
   type Lesson,
 } from '../season/experience.ts';
-import { outlookOf, type Outlook } from '../season/forecast.ts';
 import { standingOf } from '../season/standing-of.ts';
 import type { NightOf } from '../season/night-of.ts';
 import type { StageFacts, Standing } from '../season/standing.ts';
@@ -17,7 +16,6 @@ import type { Animal } from '../state/animal.ts';
 export interface Learning {
   experience(protocol: Protocol): Experience;
   standing(animal: Animal, facts: StageFacts): Standing | undefined;
-  outlook(animal: Animal, facts: StageFacts): Outlook;
   /** Whether these animals now teach something else than they did: then all are to be looked at. */
   hasChanged(ids: readonly AnimalId[], facts: StageFacts): boolean;
 }
@@ -32,7 +30,6 @@ export function createLearning(
   let learntUnder: Protocol | undefined;
   let experience: Experience | undefined;
   let standings = new WeakMap<Animal, Standing | undefined>();
-  let outlooks = new WeakMap<Animal, Outlook>();
   let asOf: Pick<StageFacts, 'night' | 'protocol'> | undefined;
 
   /** True where the lesson is another one than before. */
@@ -61,7 +58,6 @@ export function createLearning(
 
   function forgetStandings({ night, protocol }: StageFacts): void {
     standings = new WeakMap();
-    outlooks = new WeakMap();
     asOf = { night, protocol };
   }
 
@@ -74,20 +70,6 @@ export function createLearning(
   return {
     experience: experienceBy,
     standing,
-
-    outlook(animal, facts) {
-      const stands = standing(animal, facts);
-      const known = outlooks.get(animal);
-      if (known) return known;
-      const { protocol } = facts;
-      const outlook = outlookOf(animal, stands, {
-        protocol,
-        nightOf,
-        experience: experienceBy(protocol),
-      });
-      outlooks.set(animal, outlook);
-      return outlook;
-    },
 
     hasChanged(ids, facts) {
       if (!experience || learntUnder !== facts.protocol) return false; // Nothing rests on it.

@@ -6,7 +6,6 @@ import { protocolWith, type ProtocolChanges } from '../protocol/own-protocol.ts'
 import { preySizesWith } from '../protocol/prey-sizes.ts';
 import { tasksFor, type RoomFacts, type Rule, type Task } from '../rules/rule.ts';
 import type { Experience } from '../season/experience.ts';
-import type { Outlook } from '../season/forecast.ts';
 import type { Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
 import { ownNumbers, type House } from '../state/house.ts';
@@ -44,8 +43,6 @@ export interface Picture {
   askBy(rules: readonly Rule[]): void;
   /** Where an animal stands tonight; undefined for the young, the unsexed and those that left. */
   standing(animal: Animal): Standing | undefined;
-  /** What is coming in a female's season; nothing for all others. */
-  outlook(animal: Animal): Outlook;
   /** What the keeper's own seasons teach. */
   experience(): Experience;
   /** Takes in what changed, or a new time; only animals touched by it are looked at again. */
@@ -228,7 +225,6 @@ export function createPicture(
     tasks: (id) => tasks.get(id) ?? [],
     askBy,
     standing: (each) => learning.standing(each, facts),
-    outlook: (each) => learning.outlook(each, facts),
     experience: () => learning.experience(protocol),
     update,
   };

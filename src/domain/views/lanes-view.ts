@@ -1,5 +1,6 @@
 import { addDays, dayNumber, monthOf, type Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
+import { outlookOn } from '../picture/outlook.ts';
 import type { Picture } from '../picture/picture.ts';
 import { largestMm } from '../season/sizes.ts';
 import { signStatistics } from '../season/sign-statistics.ts';
@@ -164,7 +165,7 @@ function eventsOf(animal: Animal, standing: Standing, picture: Picture): SeasonE
       from: nightOf(since),
       to: until === undefined ? night : nightOf(until),
     })),
-    windows: picture.outlook(animal).forecasts.map((forecast) => comingWindow(forecast, night)),
+    windows: outlookOn(picture, animal).forecasts.map((forecast) => comingWindow(forecast, night)),
   };
 }
 

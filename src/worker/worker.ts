@@ -3,13 +3,10 @@ import { Fault } from '../domain/core/fault.ts';
 import { createMinter, inBase32, type DeviceId } from '../domain/core/ids.ts';
 import type { CollectionName, Commands, DeskStatus } from '../domain/desk.ts';
 import { defaultProtocol } from '../domain/protocol/values.ts';
-import { createNoteShelf } from '../store/device-notes.ts';
-import { createIdbLog } from '../store/idb-log.ts';
-import { createMemoryLog } from '../store/memory-log.ts';
-import { createPictureShelf } from '../store/picture-shelf.ts';
 import { openCollection, type Collection, type World } from './collection.ts';
 import type { DeskKeeper } from './desk-keeper.ts';
 import { deskStatus } from './desk-status.ts';
+import { places } from './places.ts';
 import type { FromDesk, ToDesk } from './protocol.ts';
 import { loadFor, loadMoreViews, loadNight, showView, type Watch } from './watched.ts';
 
@@ -71,7 +68,7 @@ async function openByName(name: CollectionName): Promise<Open> {
   const channel = new BroadcastChannel(database);
   const world: World = {
     build: BUILD,
-    ...(await places(database)),
+    ...(await places(database, BUILD)),
     clock,
     chance,
     minter,
@@ -115,47 +112,6 @@ async function openByName(name: CollectionName): Promise<Open> {
     }, tryLater);
   }, DRAWN_MS);
   return opened;
-}
-
-/** IndexedDB, or memory in a window that refuses it; the page says which. */
-async function places(
-  database: string,
-): Promise<Pick<World, 'log' | 'shelf' | 'notes' | 'photos' | 'inMemoryOnly'>> {
-  try {
-    const log = createIdbLog(`${database}-log`);
-    await log.readAfter(Number.MAX_SAFE_INTEGER - 1);
-    return {
-      log,
-      shelf: createPictureShelf(`${database}-picture`, BUILD),
-      notes: createNoteShelf(`${database}-notes`),
-      photos: once(async () => (await photoShelves()).createPhotoShelf(`${database}-photos`)),
-      inMemoryOnly: false,
-    };
-  } catch {
-    return { log: createMemoryLog(), ...forgetful(), inMemoryOnly: true };
-  }
-}
-
-const photoShelves = () => import('../store/photo-shelf.ts');
-
-function once<Made>(make: () => Promise<Made>): () => Promise<Made> {
-  let made: Promise<Made> | undefined;
-  return () => (made ??= make());
-}
-
-function forgetful(): Pick<World, 'shelf' | 'notes' | 'photos'> {
-  let notes = {};
-  return {
-    shelf: { load: async () => undefined, save: async () => {}, clear: async () => {} },
-    notes: {
-      load: async () => notes,
-      save: async (next) => {
-        notes = next;
-      },
-      clear: async () => {},
-    },
-    photos: once(async () => (await photoShelves()).createMemoryPhotos()),
-  };
 }
 
 async function openCommand(name: CollectionName): Promise<Commands['open']['answer']> {

@@ -104,7 +104,7 @@ test('sixty tubs, row by row, and the stock right to the piece next morning', as
   await takeOut(page, 'small rat', 18);
   await takeOut(page, 'weaned rat', 20);
   await page.getByText('Not tonight: 2, with the reason').click();
-  await expect(page.getByText(/brought up a meal, rest until 2026-12-08/)).toBeVisible();
+  await expect(page.getByText(/brought up a meal, rest until 8 Dec/)).toBeVisible();
   await expect(page.getByText(/in blue, seen tonight/)).toBeVisible();
 
   await page.getByRole('link', { name: /Feed rack F/ }).click();

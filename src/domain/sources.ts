@@ -156,6 +156,10 @@ export const sources = {
     kind: 'published',
     cite: 'Laarhoven B. & Kooijman S.A.L.M. 2010, Add-my-Pet collection, entry Python_regius: dated weights and meals of twelve captive snakes.',
   },
+  digestion: {
+    kind: 'practice',
+    cite: 'Common veterinary advice: no handling for 48 hours after a meal. How large a meal rests longer is the program’s choice, after Ott B.D. & Secor S.M. 2007, J Exp Biol 210:340–356: a meal of 25 % of body mass is at its height after 1.5 days and over by day 6–8.',
+  },
   gutContents: {
     kind: 'published',
     cite: 'Ott B.D. & Secor S.M. 2007, J Exp Biol 210:340–356: the work of digestion is over by day 6–8. That droppings follow some days later is common practice.',

@@ -1,6 +1,6 @@
-import { daysBetween } from '../core/calendar.ts';
 import type { Draft } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
+import { digesting } from '../rules/digesting.ts';
 import { feedingBlock } from '../rules/feeding-block.ts';
 import { againstPairing } from '../rules/pairing-block.ts';
 import type { Animal } from '../state/animal.ts';
@@ -33,9 +33,9 @@ export function assessIntroduction({ male, female }: Introduced, picture: Pictur
   const visitor = facts.visitorOf(she);
   if (visitor) ask('second-male', `${facts.nameOf(visitor)} is in there already.`);
   for (const each of [he, she]) {
-    const fed = daysSinceMeal(each, picture);
-    if (fed !== undefined && fed < facts.protocol.mealToPairingDays) {
-      ask('fed-lately', `${each.name} ate ${daysAgo(fed)}: mating now may bring the meal up.`);
+    const digests = digesting(each, facts.protocol.mealToPairingDays, facts);
+    if (digests !== undefined) {
+      ask('fed-lately', `${each.name} is ${digests}. Mating now may bring the meal up.`);
     }
     const [against] = againstPairing(each, facts);
     if (against !== undefined) ask('not-ready', `${each.name}: ${against}`);
@@ -57,12 +57,4 @@ function tooLate(she: Animal, { facts }: Picture): string | undefined {
   return scan?.mm !== undefined && scan.mm >= facts.protocol.pairStopMm
     ? `${she.name} had ${scan.mm} mm follicles at the last scan: you stop at ${facts.protocol.pairStopMm} mm.`
     : undefined;
-}
-
-const daysAgo = (days: number): string =>
-  days === 0 ? 'tonight' : days === 1 ? 'last night' : `${days} days ago`;
-
-function daysSinceMeal(animal: Animal, { facts }: Picture): number | undefined {
-  const meal = animal.offers.findLast(({ outcome }) => outcome === 'ate');
-  return meal && daysBetween(facts.nightOf(meal.at), facts.night);
 }

@@ -32,6 +32,21 @@ export const appetiteReasons: ReasonsFor<typeof appetiteValues> = {
     why: 'Half to three quarters, until it keeps them down.',
     source: 'regurgitation',
   },
+  mealToHandlingDays: {
+    name: 'From a meal to the scale or a scan',
+    why: 'Handled sooner, a snake may bring its meal up; and the scale would weigh the meal.',
+    source: 'digestion',
+  },
+  largeMealShare: {
+    name: 'A large meal, from',
+    why: 'Of the last weight. A meal this large is long in the gut.',
+    source: 'digestion',
+  },
+  largeMealRestDays: {
+    name: 'Rest after a large meal',
+    why: 'Before it is handled, weighed or paired, if that is longer than after any meal.',
+    source: 'digestion',
+  },
   orderDays: {
     name: 'Say that prey runs out',
     why: 'A delivery takes days, and a size may be sold out. Days before.',

@@ -38,6 +38,24 @@ export const appetiteValues = {
     from: 0.5,
     to: 0.75,
   },
+  mealToHandlingDays: {
+    value: 2,
+    unit: 'days',
+    from: 1,
+    to: 5,
+  },
+  largeMealShare: {
+    value: 0.15,
+    unit: 'share of body mass',
+    from: 0.1,
+    to: 0.3,
+  },
+  largeMealRestDays: {
+    value: 5,
+    unit: 'days',
+    from: 2,
+    to: 8,
+  },
   orderDays: {
     value: 10,
     unit: 'days',

@@ -1,6 +1,8 @@
 import { daysBetween, type Day, type Moment } from '../core/calendar.ts';
 import type { Picture } from '../picture/picture.ts';
-import { holdUntil } from '../rules/feeding-block.ts';
+import { dayAndMonthWords } from '../core/day-words.ts';
+import { largeMealNights } from '../rules/digesting.ts';
+import { holdUntil, underTreatment } from '../rules/feeding-block.ts';
 import { dueNight } from '../rules/feeding-due.ts';
 import { shutWindow } from '../season/pairing-window.ts';
 import type { Animal } from '../state/animal.ts';
@@ -23,7 +25,8 @@ function snakeFacts(animal: Animal, picture: Picture): PlanSnake {
   const clear = since === undefined ? undefined : since + facts.protocol.blueHoldDays;
   return {
     id: animal.id,
-    ate: ate && of(ate.at),
+    // A large meal counts as so much later as it rests longer.
+    ate: ate && of(ate.at) + largeMealNights(animal, facts.protocol.mealToPairingDays, facts),
     mealDue: mealDue(animal, picture),
     clearFrom: clear !== undefined && clear > 0 ? clear : undefined,
     apart: apart(animal, picture),
@@ -40,7 +43,9 @@ function apart(animal: Animal, { facts }: Picture): string | undefined {
   if (animal.quarantine) return 'In quarantine.';
   if (animal.graveSign) return `A grave sign is on record: ${animal.graveSign.system}.`;
   const until = holdUntil(animal, facts);
-  return until === undefined ? undefined : `Brought up a meal: rest until ${until}.`;
+  if (until !== undefined) return `Brought up a meal: rest until ${dayAndMonthWords(until)}.`;
+  const treatment = underTreatment(animal, facts.night);
+  return treatment && `${treatment.replace('under', 'Under')}.`;
 }
 
 export function maleFacts(male: Animal, picture: Picture): PlanMale {

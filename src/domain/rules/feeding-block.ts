@@ -1,6 +1,6 @@
 import { addDays, daysBetween, type Day } from '../core/calendar.ts';
 import type { Animal } from '../state/animal.ts';
-import { agoWords } from '../core/day-words.ts';
+import { agoWords, dayAndMonthWords } from '../core/day-words.ts';
 import type { RoomFacts } from './rule.ts';
 
 /** Until when a regurgitation holds feeding back; undefined when no hold is on. */
@@ -11,6 +11,12 @@ export function holdUntil(animal: Animal, room: RoomFacts): Day | undefined {
   return daysBetween(room.night, until) > 0 ? until : undefined;
 }
 
+/** That a course a vet prescribed is under way. What the vet said goes before any plan. */
+export const underTreatment = ({ treated }: Animal, night: Day): string | undefined =>
+  treated?.until !== undefined && treated.until >= night
+    ? `under treatment until ${dayAndMonthWords(treated.until)}: what the vet said comes first`
+    : undefined;
+
 /**
  * Why an animal is not fed tonight, in words for the screen; undefined when nothing stands against.
  *
@@ -18,7 +24,9 @@ export function holdUntil(animal: Animal, room: RoomFacts): Day | undefined {
  */
 export function feedingBlock(animal: Animal, room: RoomFacts): string | undefined {
   const until = holdUntil(animal, room);
-  if (until) return `brought up a meal, rest until ${until}`;
+  if (until) return `brought up a meal, rest until ${dayAndMonthWords(until)}`;
+  const treatment = underTreatment(animal, room.night);
+  if (treatment !== undefined) return treatment;
   if (animal.visit) return `on a visit with ${room.nameOf(animal.visit.with)}`;
   const visitor = room.visitorOf(animal);
   if (visitor) return `${room.nameOf(visitor)} is in with her`;

@@ -1,7 +1,6 @@
-import { daysBetween } from '../core/calendar.ts';
 import { notGrown, notRecovered, poorCondition } from '../season/fitness.ts';
 import type { Animal } from '../state/animal.ts';
-import { agoWords } from '../core/day-words.ts';
+import { digesting } from './digesting.ts';
 import { feedingBlock } from './feeding-block.ts';
 import type { RoomFacts } from './rule.ts';
 
@@ -21,10 +20,5 @@ export function againstPairing(animal: Animal, room: RoomFacts): readonly string
 /** Why a visit has to wait tonight; undefined where it need not. */
 export function pairingWait(animal: Animal, room: RoomFacts): string | undefined {
   if (animal.quarantine) return 'in quarantine';
-  const meal = animal.offers.findLast(({ outcome }) => outcome === 'ate');
-  const fed = meal && daysBetween(room.nightOf(meal.at), room.night);
-  if (meal && fed !== undefined && fed < room.protocol.mealToPairingDays) {
-    return `ate ${agoWords(room.nightOf(meal.at), room.night)}`;
-  }
-  return feedingBlock(animal, room);
+  return digesting(animal, room.protocol.mealToPairingDays, room) ?? feedingBlock(animal, room);
 }

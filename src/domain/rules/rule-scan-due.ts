@@ -3,6 +3,7 @@ import { notGrown } from '../season/fitness.ts';
 import type { LastScan, Standing } from '../season/standing.ts';
 import type { Animal } from '../state/animal.ts';
 import { agoWords, daysWords } from '../core/day-words.ts';
+import { digesting } from './digesting.ts';
 import { feedingBlock } from './feeding-block.ts';
 import { passedOn } from './passed.ts';
 import type { RoomFacts, Rule } from './rule.ts';
@@ -47,7 +48,8 @@ export const scanDue: Rule = {
       due,
       state: daysBetween(due, room.night) >= 7 ? 'overdue' : 'due',
       alarm: false,
-      blocked: feedingBlock(animal, room),
+      blocked:
+        feedingBlock(animal, room) ?? digesting(animal, room.protocol.mealToHandlingDays, room),
       because: planned.because,
       records: scan ? [scan.id] : [],
     };

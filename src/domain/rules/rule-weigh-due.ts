@@ -2,6 +2,7 @@ import { addDays, daysBetween } from '../core/calendar.ts';
 import { showGrams } from '../core/units.ts';
 import { weighingInterval } from '../protocol/cycle-plan.ts';
 import { agoWords, daysWords } from '../core/day-words.ts';
+import { digesting } from './digesting.ts';
 import type { Rule } from './rule.ts';
 
 export const weighDue: Rule = {
@@ -26,7 +27,9 @@ export const weighDue: Rule = {
       due,
       state: lateDays >= interval ? 'overdue' : 'due',
       alarm: false,
-      blocked: animal.visit ? `on a visit with ${room.nameOf(animal.visit.with)}` : undefined,
+      blocked: animal.visit
+        ? `on a visit with ${room.nameOf(animal.visit.with)}`
+        : digesting(animal, room.protocol.mealToHandlingDays, room),
       because: [
         last
           ? `Last weighed ${agoWords(room.nightOf(last.at), room.night)}: ${showGrams(last.massG)}.`

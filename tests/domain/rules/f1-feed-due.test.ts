@@ -123,8 +123,8 @@ describe('[F1] after a regurgitation', () => {
   ];
 
   test('it rests for fourteen days, and the list says until when', () => {
-    expect(asked('F1', upset(13))?.blocked).toBe('brought up a meal, rest until 2026-11-25');
-    expect(asked('F1', upset(1))?.blocked).toContain('rest until 2026-12-07');
+    expect(asked('F1', upset(13))?.blocked).toBe('brought up a meal, rest until 25 Nov');
+    expect(asked('F1', upset(1))?.blocked).toContain('rest until 7 Dec');
     expect(asked('F1', upset(14))?.blocked).toBeUndefined();
   });
 

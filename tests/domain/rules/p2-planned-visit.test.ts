@@ -31,7 +31,9 @@ test('[P2] on the evening of the kept plan he is to go in, for so many days', ()
 });
 
 test('[P2] waits, with the reason, when she has eaten or ovulated since', () => {
-  expect(asked('P2', [...tonight, ate('2026-12-10')], his)?.blocked).toBe('Sorrel: ate tonight');
+  expect(asked('P2', [...tonight, ate('2026-12-10')], his)?.blocked).toBe(
+    'Sorrel: digesting, ate tonight',
+  );
   expect(asked('P2', [...tonight, ovulated('2026-12-10')], his)?.blocked).toBe(
     'Sorrel: ovulated now',
   );

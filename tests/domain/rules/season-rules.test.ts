@@ -70,7 +70,9 @@ describe('pairing', () => {
     const small = scan('2026-12-01', 14);
     const thin = anEvent('condition-judged', { animal: her, score: 2, at: on('2026-11-20') });
     expect(askedOn('2026-12-02', 'S2', [small, thin])?.blocked).toBe('Condition 2 of 5: thin.');
-    expect(askedOn('2026-12-02', 'S2', [small, ate('2026-11-30')])?.blocked).toBe('ate 2 days ago');
+    expect(askedOn('2026-12-02', 'S2', [small, ate('2026-11-30')])?.blocked).toBe(
+      'digesting, ate 2 days ago',
+    );
     expect(askedOn('2026-12-03', 'S2', [small, ate('2026-11-30')])?.blocked).toBeUndefined();
   });
 

@@ -103,7 +103,7 @@ for (const under of ['/', '/some/folder/']) {
     await written(page, 'Marrow: weighed 1,520 g').waitFor();
     await page.getByRole('link', { name: 'Marrow' }).click();
     await heading(page, 'Marrow');
-    const curve = page.getByRole('img', { name: /1,500 g on .+ to 1,520 g on .+, 2 weights/ });
+    const curve = page.getByRole('img', { name: /1,500\sg on .+ to 1,520\sg on .+, 2 weights/ });
     await expect(curve.locator('canvas')).toBeVisible();
     await walkTo(page, '/labels');
     await heading(page, 'Print labels');

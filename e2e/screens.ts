@@ -215,7 +215,7 @@ export const screens: readonly ScreenStop[] = [
       await to('/protocol')(page);
       await page.getByRole('button', { name: /^Strict/ }).click();
       await expect(page.getByRole('button', { name: /^Follow Strict/ })).toBeVisible();
-      await expect(page.getByText('1,500 g →')).toBeVisible();
+      await expect(page.getByText(/1,500\sg →/)).toBeVisible();
     },
   },
   {

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { createContext } from 'preact';
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect, useMemo, useState } from 'preact/hooks';
 import type { Doubt } from '../domain/assess/doubt.ts';
 import { Fault } from '../domain/core/fault.ts';
 import type { EventId, TubId } from '../domain/core/ids.ts';
@@ -9,6 +9,7 @@ import type { CollectionName, Desk, Views } from '../domain/desk.ts';
 import type { Draft } from '../domain/events/event.ts';
 import { buzzDone, buzzTrouble } from './buzz.ts';
 import { LAST_SEEN, type LastSeen } from './last-seen.ts';
+import { inMassUnit, massUnit } from './mass-unit.ts';
 import { remember, remembered } from './remember.ts';
 
 /** Something to be written down, and how to say that it was. */
@@ -54,7 +55,7 @@ export function createModel(
   let forgetTimer = 0;
 
   function fail(message: string, remedy: string): void {
-    trouble.value = { message, remedy };
+    trouble.value = inMassUnit({ message, remedy });
     buzzTrouble();
   }
 
@@ -67,7 +68,7 @@ export function createModel(
     fail(refusals.map(({ message }) => message).join(' '), 'Nothing was written.');
 
   function show(next: Written): void {
-    written.value = next;
+    written.value = inMassUnit(next);
     clearTimeout(forgetTimer);
     forgetTimer = window.setTimeout(() => {
       written.value = undefined;
@@ -87,14 +88,18 @@ export function createModel(
           after?.();
           return true;
         case 'asked':
-          asking.value = { writing, doubts: recorded.doubts, mayBeRight: true };
+          asking.value = { writing, doubts: inMassUnit(recorded.doubts), mayBeRight: true };
           buzzTrouble();
           return false;
         case 'refused': {
           const { refusals, instead } = recorded;
           const [first] = refusals;
           if (first && instead && writing.instead) {
-            asking.value = { writing, doubts: [{ ...first, instead }], mayBeRight: false };
+            asking.value = {
+              writing,
+              doubts: inMassUnit([{ ...first, instead }]),
+              mayBeRight: false,
+            };
             buzzTrouble();
           } else {
             refuse(refusals);
@@ -190,7 +195,8 @@ export function useView<Kind extends keyof Views>(
   const [shown, setShown] = useState<{ key: string; view: Views[Kind]['view'] }>();
   useEffect(() => desk.watch(kind, ask, (view) => setShown({ key, view })), [key]);
   // A view of what was asked before must never stand under a new heading.
-  return shown?.key === key ? shown.view : undefined;
+  const view = shown?.key === key ? shown.view : undefined;
+  return useMemo(() => inMassUnit(view), [view, massUnit()]);
 }
 
 /** Tonight's list; until the desk has it, its first lines as they were last seen. */
@@ -205,7 +211,7 @@ export function useTonight(): {
     // Another look at this screen must not bring it back.
     if (hasCome) lastSeen.value = undefined;
   }, [hasCome]);
-  const view = fresh ?? lastSeen.value?.tonight;
+  const view = fresh ?? inMassUnit(lastSeen.value?.tonight);
   return { view, isLastSeen: view !== undefined && !hasCome };
 }
 

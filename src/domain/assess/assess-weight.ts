@@ -1,3 +1,4 @@
+import { showGrams } from '../core/units.ts';
 import { daysBetween } from '../core/calendar.ts';
 import type { Draft } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
@@ -37,7 +38,7 @@ export function assessWeight(
     refusals: [
       {
         code: 'mass-out-of-range',
-        message: `${massG} g cannot be a ball python: ${LIMITS_G.low} to ${LIMITS_G.high} g.`,
+        message: `${showGrams(massG)} cannot be a ball python: ${showGrams(LIMITS_G.low)} to ${showGrams(LIMITS_G.high)}.`,
       },
     ],
     doubts,

@@ -1,5 +1,4 @@
 import type { ComponentChildren } from 'preact';
-import { showGrams } from '../../domain/core/units.ts';
 import type { CaptureView, Occupant } from '../../domain/views/capture-view.ts';
 import { Because } from '../components/Because.tsx';
 import { Icon } from '../components/Icon.tsx';
@@ -7,6 +6,7 @@ import { Unfolds } from '../components/Unfolds.tsx';
 import { lazy } from '../lazy.tsx';
 import { nightWords } from '../night.ts';
 import { CallVet } from '../screens/CallVet.tsx';
+import { showMass } from '../mass-unit.ts';
 
 const StageReasons = lazy(
   async () => (await import('../components/StageReasons.tsx')).StageReasons,
@@ -30,7 +30,7 @@ export function CaptureFacts({
         {occupant.massG !== undefined && (
           <span class="mark number">
             <Icon name="weigh" />
-            {showGrams(occupant.massG)}
+            {showMass(occupant.massG)}
             <span class="quiet"> {occupant.massNight && nightWords(occupant.massNight)}</span>
           </span>
         )}

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Draft } from '../../domain/events/event.ts';
-import { NumberPad } from '../components/NumberPad.tsx';
+import { MassPad, typedMass } from '../components/MassPad.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
+import { readMass } from '../mass-unit.ts';
 import { CallVet } from '../screens/CallVet.tsx';
 import type { FormProps } from './form-props.ts';
 import { lastLooks } from './last-looks.ts';
@@ -44,12 +45,11 @@ export function EggsForm({ view, occupant, night, put, onClose }: FormProps) {
     const [mass, words] = weighing;
     return (
       <Sheet title={`${words}: mass`} onClose={() => setWeighing(undefined)}>
-        <NumberPad
+        <MassPad
           label="Mass"
-          unit="g"
-          decimals
           typed={fields[mass] ?? ''}
           onType={(typed) => change(mass, () => (typed === '' ? undefined : typed))}
+          canBeDone
           doneLabel="Back to the eggs"
           onDone={() => setWeighing(undefined)}
         />
@@ -58,9 +58,15 @@ export function EggsForm({ view, occupant, night, put, onClose }: FormProps) {
   }
 
   const counted = Object.fromEntries(
-    [...kinds, ...masses].flatMap(([field]) => {
+    kinds.flatMap(([field]) => {
       const value = numberIn(fields, field);
       return value === undefined ? [] : [[field, value]];
+    }),
+  );
+  const weighed = Object.fromEntries(
+    masses.flatMap(([field]) => {
+      const mass = readMass(fields[field] ?? '');
+      return mass ? [[field, mass.massG]] : [];
     }),
   );
   const care = cares.find(([each]) => each === fields['care'])?.[0];
@@ -68,6 +74,7 @@ export function EggsForm({ view, occupant, night, put, onClose }: FormProps) {
     type: 'laid',
     animal,
     ...counted,
+    ...weighed,
     ...(care === undefined ? {} : { care }),
     ...(since === undefined ? {} : { precision: 'between', notBefore: since }),
   };
@@ -96,7 +103,7 @@ export function EggsForm({ view, occupant, night, put, onClose }: FormProps) {
           <Slab
             key={mass[0]}
             icon="weigh"
-            under={fields[mass[0]] === undefined ? 'not weighed' : `${fields[mass[0]] ?? ''} g`}
+            under={fields[mass[0]] === undefined ? 'not weighed' : typedMass(fields[mass[0]] ?? '')}
             onPress={() => setWeighing(mass)}
           >
             {mass[1]}

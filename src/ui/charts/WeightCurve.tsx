@@ -3,7 +3,7 @@ import type { AnimalView } from '../../domain/views/animal-view.ts';
 import type { WeightView } from '../../domain/views/weight-view.ts';
 import { dateWords } from '../../domain/core/day-words.ts';
 import { light } from '../light.ts';
-import { showGrams } from '../../domain/core/units.ts';
+import { showMass } from '../mass-unit.ts';
 
 type Props = Pick<AnimalView, 'masses' | 'meals'> & {
   /** What the weights come to, once it is worked out. */
@@ -32,8 +32,8 @@ export function WeightCurve({ masses, meals, more }: Props) {
   if (!first || !last) return <p class="quiet">Not weighed yet.</p>;
   const caption =
     masses.length === 1
-      ? `Weighed once: ${showGrams(first.massG)} on ${dateWords(first.night)}. One weight is no curve.`
-      : `${showGrams(first.massG)} on ${dateWords(first.night)} to ${showGrams(last.massG)} on ${dateWords(last.night)}, ${masses.length} weights.`;
+      ? `Weighed once: ${showMass(first.massG)} on ${dateWords(first.night)}. One weight is no curve.`
+      : `${showMass(first.massG)} on ${dateWords(first.night)} to ${showMass(last.massG)} on ${dateWords(last.night)}, ${masses.length} weights.`;
   return (
     <figure class="curve">
       <h2>Weight</h2>
@@ -41,7 +41,7 @@ export function WeightCurve({ masses, meals, more }: Props) {
       <figcaption class="small quiet">
         {caption} {masses.length > 1 && 'Ticks below the line are meals: full eaten, half refused.'}
         {(more?.line.length ?? 0) > 0 && ' Dashed: the trend.'}
-        {more?.target && ` Box: 80 % window to ${showGrams(more.target.targetG)}.`}
+        {more?.target && ` Box: 80 % window to ${showMass(more.target.targetG)}.`}
       </figcaption>
       <details>
         <summary>The same as a table</summary>
@@ -56,14 +56,14 @@ export function WeightCurve({ masses, meals, more }: Props) {
             {masses.toReversed().map(({ id, night, massG }) => (
               <tr key={id}>
                 <td>{dateWords(night)}</td>
-                <td class="number">{showGrams(massG)}</td>
+                <td class="number">{showMass(massG)}</td>
               </tr>
             ))}
           </tbody>
         </table>
         {more?.target && (
           <p class="small">
-            {showGrams(more.target.targetG)} between {dateWords(more.target.from)} and{' '}
+            {showMass(more.target.targetG)} between {dateWords(more.target.from)} and{' '}
             {dateWords(more.target.to)} (80 %), most likely {dateWords(more.target.likely)}.
           </p>
         )}

@@ -1,6 +1,8 @@
 import type uPlot from 'uplot';
+import { GRAMS_PER_POUND } from '../../domain/core/units.ts';
 import type { AnimalView } from '../../domain/views/animal-view.ts';
 import type { WeightView } from '../../domain/views/weight-view.ts';
+import { massUnit } from '../mass-unit.ts';
 import { axisLook, mountPlot, token } from './plot-frame.ts';
 
 const HEIGHT_PX = 220;
@@ -32,7 +34,7 @@ export function drawWeights(
       },
       axes: [
         { ...axis, space: 70 },
-        { ...axis, size: 62, values: (_plot, grams) => grams.map((g) => `${g} g`) },
+        { ...axis, size: 62, values: (_plot, grams) => grams.map(onAxis) },
       ],
       series: [
         {},
@@ -48,6 +50,10 @@ export function drawWeights(
     [masses.map(({ ms }) => ms / 1000), masses.map(({ massG }) => massG)],
   );
 }
+
+/** Short: in pounds, not pounds and ounces. */
+const onAxis = (massG: number): string =>
+  massUnit() === 'g' ? `${massG} g` : `${(massG / GRAMS_PER_POUND).toFixed(1)} lb`;
 
 const noonOf = (night: string): number => Date.parse(`${night}T12:00:00`) / 1000;
 

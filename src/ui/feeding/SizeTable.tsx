@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { showGrams } from '../../domain/core/units.ts';
 import type { Prey } from '../../domain/events/feeding.ts';
 import type { KnownSize } from '../../domain/protocol/prey-sizes.ts';
 import { sizeName } from '../../domain/views/prey-words.ts';
@@ -7,6 +6,7 @@ import { Icon } from '../components/Icon.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useModel } from '../model.ts';
+import { showMass } from '../mass-unit.ts';
 
 const kinds: readonly Prey['kind'][] = [
   'rat',
@@ -45,7 +45,7 @@ export function SizeTable({ sizes }: { readonly sizes: readonly KnownSize[] }) {
                 <strong>{sizeName({ kind, size })}</strong>
                 <span class="small quiet">{isOwn ? 'yours' : 'as usual'}</span>
               </span>
-              <span class="number">{showGrams(eachG)}</span>
+              <span class="number">{showMass(eachG)}</span>
             </button>
           </li>
         ))}
@@ -74,7 +74,7 @@ function SizeForm({ edited, onClose }: { readonly edited: Edited; readonly onClo
   const save = (grams: number | null) =>
     void write({
       drafts: [{ type: 'prey-size-stated', kind: now.kind, size, eachG: grams }],
-      words: grams === null ? `${name}: no longer bought` : `One ${name}: ${showGrams(grams)}`,
+      words: grams === null ? `${name}: no longer bought` : `One ${name}: ${showMass(grams)}`,
       after: onClose,
     });
   return (
@@ -117,7 +117,7 @@ function SizeForm({ edited, onClose }: { readonly edited: Edited; readonly onClo
         />
       </label>
       <Slab icon="check" kind="main" disabled={!isWhole} onPress={() => save(eachG)}>
-        {isWhole ? `Write ${showGrams(eachG)}` : 'Write'}
+        {isWhole ? `Write ${showMass(eachG)}` : 'Write'}
       </Slab>
       {!edited.isNew && (
         <button type="button" class="pill" onClick={() => save(null)}>

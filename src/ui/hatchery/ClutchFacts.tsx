@@ -1,7 +1,7 @@
 import type { Day } from '../../domain/core/calendar.ts';
-import { showGrams } from '../../domain/core/units.ts';
 import type { ClutchView, Rate } from '../../domain/views/clutch-view.ts';
 import { dateWords, dayAndMonthWords } from '../../domain/core/day-words.ts';
+import { showMass } from '../mass-unit.ts';
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 const whole = (share: number): string => `${Math.round(100 * share)} %`;
@@ -42,7 +42,7 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
         <>
           <dt>Clutch</dt>
           <dd>
-            {showGrams(view.clutchG)}
+            {showMass(view.clutchG)}
             {view.relative.map(({ of, share }) => `; ${percent(share)} of ${of}`)}
           </dd>
         </>
@@ -51,12 +51,12 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
         <>
           <dt>Weights</dt>
           <dd>
-            {showGrams(view.beforeG ?? 0)}{' '}
+            {showMass(view.beforeG ?? 0)}{' '}
             {view.beforeDays === 0 ? 'that night' : `${view.beforeDays} days before`},{' '}
-            {showGrams(view.afterG ?? 0)} after:{' '}
+            {showMass(view.afterG ?? 0)} after:{' '}
             {balance.agrees
               ? 'they agree with the eggs.'
-              : `the eggs weigh ${showGrams(Math.abs(Math.round(balance.overG)))} ${balance.overG > 0 ? 'more' : 'less'} than she lost. One weight is off, or she drank or fasted in between.`}
+              : `the eggs weigh ${showMass(Math.abs(Math.round(balance.overG)))} ${balance.overG > 0 ? 'more' : 'less'} than she lost. One weight is off, or she drank or fasted in between.`}
           </dd>
         </>
       )}

@@ -2,8 +2,9 @@ import { useState } from 'preact/hooks';
 import { hatchDefects } from '../../domain/core/trade-words.ts';
 import type { NewHatchling } from '../../domain/commands/new-hatchling.ts';
 import type { ClutchView } from '../../domain/views/clutch-view.ts';
-import { NumberPad } from '../components/NumberPad.tsx';
+import { MassPad } from '../components/MassPad.tsx';
 import { Sheet } from '../components/Sheet.tsx';
+import { readMass, showMass } from '../mass-unit.ts';
 import { useDraft, useModel } from '../model.ts';
 import { CallVet } from '../screens/CallVet.tsx';
 
@@ -35,6 +36,7 @@ export function HatchForm({
   const [isBusy, setIsBusy] = useState(false);
   const chosen = view.freeTubs.find(({ id }) => id === tub) ?? view.freeTubs[0];
   const name = view.nextName;
+  const weighed = readMass(mass);
 
   async function save(): Promise<void> {
     setIsBusy(true);
@@ -44,7 +46,7 @@ export function HatchForm({
         name,
         sex,
         ...(sex === 'unknown' ? {} : { sexedBy: 'popped' as const }),
-        ...(mass === '' ? {} : { massG: Number(mass) }),
+        ...(weighed ? { massG: weighed.massG } : {}),
         ...(looks.trim() === '' ? {} : { traits: looks.trim() }),
         defects: [...defects],
         ...(chosen ? { tub: chosen.id } : {}),
@@ -56,7 +58,7 @@ export function HatchForm({
       const words = [
         name,
         sex === 'unknown' ? 'not sexed' : sex,
-        ...(mass === '' ? [] : [`${mass} g`]),
+        ...(weighed ? [showMass(weighed.massG)] : []),
       ];
       model.said(words.join(', '), made.value.ids);
       setMass('');
@@ -86,10 +88,8 @@ export function HatchForm({
           </button>
         ))}
       </div>
-      <NumberPad
+      <MassPad
         label="Mass"
-        unit="g"
-        decimals
         typed={mass}
         onType={setMass}
         canBeDone={!isBusy}

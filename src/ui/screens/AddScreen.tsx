@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { NewAnimal } from '../../domain/commands/new-animals.ts';
 import { readAnimalLines } from '../../domain/commands/read-animal-lines.ts';
-import { showGrams } from '../../domain/core/units.ts';
 import { useDraft, useModel } from '../model.ts';
 import { go } from '../route.ts';
 import { Page } from './Page.tsx';
+import { showMass } from '../mass-unit.ts';
 
 /** Snakes one by one, or a whole list pasted in. Both say what was understood before it is written. */
 export function AddScreen({ position }: { readonly position?: string | undefined }) {
@@ -46,7 +46,7 @@ const understood = ({ sex, position, massG, hatchedDay, traits }: NewAnimal): st
   [
     sex === 'unknown' ? 'sex not known' : sex,
     position ?? 'no tub',
-    massG === undefined ? 'no mass' : showGrams(massG),
+    massG === undefined ? 'no mass' : showMass(massG),
     hatchedDay === undefined ? undefined : `hatched ${hatchedDay}`,
     traits,
   ]

@@ -2,8 +2,10 @@ import { useState } from 'preact/hooks';
 import { Icon } from '../components/Icon.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { light, lights, setLight } from '../light.ts';
+import { massUnit, setMassUnit } from '../mass-unit.ts';
 import { useModel, useView } from '../model.ts';
 import { remember, remembered } from '../remember.ts';
+import { UnitSwitch } from '../room/UnitSwitch.tsx';
 import { CallVet } from './CallVet.tsx';
 import { Page } from './Page.tsx';
 
@@ -86,6 +88,24 @@ export function ShelfScreen() {
           />
           A short tone when something is written
         </label>
+      </section>
+      <section class="stack">
+        <h2>Units</h2>
+        <div class="chips">
+          <button
+            type="button"
+            class="pill"
+            onClick={() => void setMassUnit(massUnit() === 'g' ? 'oz' : 'g').catch(failWith)}
+          >
+            Use {massUnit() === 'g' ? 'lb and oz' : 'g'}
+          </button>
+          <UnitSwitch />
+        </div>
+        <p class="quiet small">
+          What the screens show, on this device. Records stay in grams and °C. Ounces are rounded to
+          a tenth, 3 g, and below 4 oz to a hundredth. Weights of prey and the protocol are typed in
+          grams.
+        </p>
       </section>
       <label>
         Your initials, put on each record

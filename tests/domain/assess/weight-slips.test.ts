@@ -29,7 +29,7 @@ describe('a slip by a factor offers the mass that was meant', () => {
     const [doubt, ...more] = find({ massG: typed }).doubts;
     expect(more).toEqual([]);
     expect(doubt?.code).toBe('ratio');
-    expect(doubt?.message).toContain('1,500 g');
+    expect(doubt?.message).toContain('1,500\u00A0g');
     expect(Math.abs((doubt?.instead?.value ?? 0) / meant - 1)).toBeLessThan(0.005);
   });
 

@@ -134,7 +134,7 @@ describe('what stands beside the chance', () => {
     const picture = aPicture(events);
     const goal = goalIn(picture, 'clown');
     const [pair] = rankPairs(goal, picture, { young: 6 }).pairs;
-    expect(pair?.notReady.female).toEqual([expect.stringMatching(/^900 g.*your floor is/)]);
+    expect(pair?.notReady.female).toEqual([expect.stringMatching(/^900\u00A0g.*your floor is/)]);
     expect(rankPairs(goal, picture, { young: 6, readyOnly: true }).pairs).toEqual([]);
   });
   test('cautions of the young stand beside the pair and block nothing', () => {

@@ -10,10 +10,10 @@ test('an ounce and a pound are what the standard says, and sixteen of one make t
 });
 
 test.each([
-  { massG: 62.5, shown: '62.5 g' },
-  { massG: 62, shown: '62 g' },
-  { massG: 1640, shown: '1,640 g' },
-  { massG: 453.592_37, shown: '454 g' },
+  { massG: 62.5, shown: '62.5\u00A0g' },
+  { massG: 62, shown: '62\u00A0g' },
+  { massG: 1640, shown: '1,640\u00A0g' },
+  { massG: 453.592_37, shown: '454\u00A0g' },
 ])('$massG is shown as $shown', ({ massG, shown }) => {
   expect(showGrams(massG)).toBe(shown);
 });

@@ -75,10 +75,16 @@ test('no plan is a meal that could not be written down, also after a regurgitati
 });
 
 test.each([
-  { meal: smallRat, words: '1 small rat, 65 g' },
-  { meal: { ...smallRat, count: 2 }, words: '2 small rats, 130 g' },
-  { meal: { ...smallRat, kind: 'mouse', size: 'adult', eachG: 22 }, words: '1 adult mouse, 22 g' },
-  { meal: { ...smallRat, kind: 'mouse', size: 'adult', count: 3 }, words: '3 adult mice, 195 g' },
+  { meal: smallRat, words: '1 small rat, 65\u00A0g' },
+  { meal: { ...smallRat, count: 2 }, words: '2 small rats, 130\u00A0g' },
+  {
+    meal: { ...smallRat, kind: 'mouse', size: 'adult', eachG: 22 },
+    words: '1 adult mouse, 22\u00A0g',
+  },
+  {
+    meal: { ...smallRat, kind: 'mouse', size: 'adult', count: 3 },
+    words: '3 adult mice, 195\u00A0g',
+  },
   { meal: { ...smallRat, kind: 'other', size: 'quail', eachG: undefined }, words: '1 quail' },
 ] as { meal: Prey; words: string }[])('is shown as $words', ({ meal, words }) => {
   expect(showMeal(meal)).toBe(words);

@@ -103,7 +103,7 @@ test.each([
   [showValue(12, 'o’clock'), '12 o’clock'],
   [showValue(0.07, 'share'), '7 %'],
   [showValue(0.05, 'share of body mass'), '5 % of body mass'],
-  [showValue(1_500, 'g'), '1,500 g'],
+  [showValue(1_500, 'g'), '1,500\u00A0g'],
   [showValue(31.5, '°C'), '31.5 °C'],
   [showValue(10, 'month'), 'October'],
   [showRange(7, 10, 'days'), '7–10 days'],

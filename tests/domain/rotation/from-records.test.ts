@@ -177,7 +177,7 @@ describe('the males', () => {
     // 800 g before the season: 700 g is 12.5 % less.
     expect(malePage(picture.animal(him)!, picture)).toMatchObject({
       isStopped: true,
-      stop: expect.stringContaining('12 % less than the 800 g'),
+      stop: expect.stringContaining('12 % less than the 800\u00A0g'),
     });
     expect((await plan(thin)).visits).toEqual([]);
   });

@@ -52,7 +52,7 @@ describe('[L2] her recovery', () => {
     const losing = [weighed('2027-04-25', 1_250), weighed('2027-05-10', 1_180)];
     expect(asked('L2', at('2027-05-11'), ate, ...steady)).toBeUndefined();
     expect(asked('L2', at('2027-05-11'), ate, ...losing)?.because).toContain(
-      '1,250 g two weeks after laying, 1,180 g now.',
+      '1,250\u00A0g two weeks after laying, 1,180\u00A0g now.',
     );
   });
 

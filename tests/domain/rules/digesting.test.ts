@@ -45,7 +45,8 @@ describe('a male is asked about before he goes in to her', () => {
   ];
   const doubts = (...events: Parameters<typeof aPicture>[0]) => {
     const picture = aPicture([...female, ...his, ...events]);
-    const draft = { type: 'introduced', v: 1, male, female: animalId(1) } as const;
+    const { tub } = anEvent('introduced');
+    const draft = { type: 'introduced', male, female: animalId(1), tub } as const;
     return assess(draft, picture, clockAt(TONIGHT), undefined).doubts.map(({ code }) => code);
   };
   const ate = (nights: number, eachG: number) => ({ ...meal(nights, eachG), animal: male });

@@ -80,7 +80,7 @@ describe('pairing', () => {
     const still = anEvent('weighed', { animal: her, massG: 1_600, at: on('2027-10-30') });
     const next = [...wholeSeason, still, scan('2027-11-01', 14)];
     expect(askedOn('2027-11-02', 'S2', next)?.blocked).toBe(
-      '1,600 g is 88 % of the 1,800 g before her last season.',
+      '1,600\u00A0g is 88 % of the 1,800\u00A0g before her last season.',
     );
   });
 

@@ -27,7 +27,7 @@ test('[W1] a replaced weight is the one that is shown', () => {
   const [arrived, first] = weighed(40, 1_700);
   const replaces = { id: first!.id, reason: 'digits swapped' };
   const mended = anEvent('weighed', { massG: 1_070, at: nightsAgo(40), replaces });
-  expect(asked('W1', [arrived!, first!, mended])?.because[0]).toContain('1,070 g');
+  expect(asked('W1', [arrived!, first!, mended])?.because[0]).toContain('1,070\u00A0g');
 });
 
 test('[W1] it is not asked for while he is on a visit', () => {

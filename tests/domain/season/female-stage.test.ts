@@ -149,6 +149,6 @@ test('a light or a young one is growing, with the floor named', () => {
   const light = anEvent('weighed', { animal: her, massG: 1_380, at: on('2026-10-05') });
   expect(standsOn('2026-10-06', [light])).toMatchObject({
     stage: 'growing',
-    because: ['1,380 g, weighed last night; your floor is 1,500 g.'],
+    because: ['1,380\u00A0g, weighed last night; your floor is 1,500\u00A0g.'],
   });
 });

@@ -26,7 +26,7 @@ test('what he lost is held against his mass before the season, not against his h
   expect(stageOn('2026-12-21', thinner(740))?.stage).toBe('in rotation');
   expect(stageOn('2026-12-21', thinner(736))).toMatchObject({
     stage: 'losing mass',
-    because: ['736 g, 8 % less than the 800 g before his season.'],
+    because: ['736\u00A0g, 8 % less than the 800\u00A0g before his season.'],
   });
 });
 

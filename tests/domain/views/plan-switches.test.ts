@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { inPounds } from '../../../src/domain/core/pounds.ts';
 import { GRAMS_PER_OUNCE, GRAMS_PER_POUND } from '../../../src/domain/core/units.ts';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
 import { schools } from '../../../src/domain/protocol/schools.ts';
@@ -58,6 +59,20 @@ describe('what the keeper switches changes the plan as it says', () => {
       expect(plan(typed)).toEqual(plan(inGrams));
     },
   );
+
+  // The page takes the desk's views apart and says their masses otherwise: no view may be part of it.
+  test('pounds and ounces on the screen: the words change, and neither numbers nor records do', () => {
+    const events = female(1_600, 9);
+    const before = JSON.stringify(events);
+    const view = feedingView(aPicture(events));
+    const told = inPounds(view);
+    const bare = (each: unknown) => JSON.stringify(each).replace(/[\d,.]+(\u00A0g| oz| lb)/g, '');
+    expect(JSON.stringify(view)).toMatch(/\d\u00A0g/);
+    expect(JSON.stringify(told)).not.toMatch(/\d\u00A0g/);
+    expect(bare(told)).toBe(bare(view));
+    expect(JSON.stringify(events)).toBe(before);
+    expect(feedingView(aPicture(events))).toEqual(view);
+  });
 
   // 86 °F is 30 °C: NIST Special Publication 811 (2008), Appendix B.8.
   test('°F: what is read of the room leaves the plan of meals alone', () => {

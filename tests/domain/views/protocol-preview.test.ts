@@ -105,7 +105,7 @@ describe('what a change would do tonight', () => {
     const { changes, comes, goes } = protocolPreview({ feedOverdueDays: 6 }, aPicture(three));
     expect([comes, goes]).toEqual([[], []]);
     expect(changes).toMatchObject(
-      [{ name: 'Oak', before: /, overdue$/, after: /^Feed 1 [^,]*, \d+ g$/ }].map(
+      [{ name: 'Oak', before: /, overdue$/, after: /^Feed 1 [^,]*, \d+\sg$/ }].map(
         ({ name, before, after }) => ({
           name,
           before: expect.stringMatching(before),

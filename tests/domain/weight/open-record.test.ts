@@ -76,7 +76,7 @@ describe('the weight alarm on the evening of each weight', () => {
 
   test('says of the eggs what they weighed', () => {
     const alarm = alarmAt(fromOpenRecord('06'), 3);
-    expect(alarm.speaks ? '' : alarm.exclusions[0]?.sentence).toMatch(/472 g.*398 g/);
+    expect(alarm.speaks ? '' : alarm.exclusions[0]?.sentence).toMatch(/472\sg.*398\sg/);
   });
 
   test('of the hatchling, says that a meal, a shed, a slip and a laying were looked for', () => {

@@ -55,7 +55,7 @@ test('a correction written after the picture was saved counts', async () => {
   const before = eveningView(tab.picture).count;
   await tab.collection.settle();
   await tab.strike({ ids: fed.ids, reason: 'wrong tub' });
-  expect(eveningView(tab.picture).count).toBe(before + 1);
+  expect(eveningView(tab.picture).count).toBe(before + 2); // The meal, and the scan that waited for it.
   expect(eveningView(await read())).toEqual(eveningView(tab.picture));
 });
 

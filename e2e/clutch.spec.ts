@@ -139,7 +139,7 @@ test('from the eggs to three young that stand by themselves', async ({ page }) =
   await press(page, /^Write, 25.5 °C/);
   await expect(page.locator('strong', { hasText: 'Left: no heat' })).toBeHidden();
   await openClutch(page);
-  await expect(page.getByText(/^No heat from 2027-05-04 16:00 to .*25.5 °C/)).toBeVisible();
+  await expect(page.getByText(/^No heat from 4 May 2027, 16:00 to .*25.5 °C/)).toBeVisible();
 
   // From day 52 on she is looked for.
   await setClock(page, '2027-06-01T21:00:00+02:00', 'Tue 1 Jun');

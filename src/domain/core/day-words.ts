@@ -1,4 +1,4 @@
-import { daysBetween, monthOf, type Day } from './calendar.ts';
+import { daysBetween, monthOf, type Day, type Moment } from './calendar.ts';
 import { monthName } from './month-names.ts';
 
 /** @example agoWords('2026-11-20', '2026-11-24') //=> '4 days ago' */
@@ -18,3 +18,7 @@ export const dayAndMonthWords = (day: Day): string =>
 
 /** With the year, for what goes far back. @example dateWords('2026-11-24') //=> '24 Nov 2026' */
 export const dateWords = (day: Day): string => `${dayAndMonthWords(day)} ${day.slice(0, 4)}`;
+
+/** By the clock of the place it was written at. @example momentWords('2026-11-24T21:58:00+01:00') //=> '24 Nov 2026, 21:58' */
+export const momentWords = (moment: Moment): string =>
+  `${dateWords(moment.slice(0, 10) as Day)}, ${moment.slice(11, 16)}`;

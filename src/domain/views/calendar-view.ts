@@ -2,7 +2,7 @@ import { addDays } from '../core/calendar.ts';
 import type { CalendarEntry } from '../calendar-file/entry.ts';
 import { outlookOn } from '../picture/outlook.ts';
 import type { Picture } from '../picture/picture.ts';
-import { daysWords } from '../core/day-words.ts';
+import { dateWords, daysWords } from '../core/day-words.ts';
 import type { RoomFacts } from '../rules/rule.ts';
 import type { NextEvent } from '../season/forecast.ts';
 import type { Animal } from '../state/animal.ts';
@@ -53,7 +53,7 @@ function quarantineEnd(
     kind: 'window',
     uid: `quarantine.${id}.${since}`,
     title: `${name || 'A snake'}: quarantine ends`,
-    details: `In quarantine since ${since}. It ends when you write so down.`,
+    details: `In quarantine since ${dateWords(since)}. It ends when you write so down.`,
     firstDay: quarantine.until,
     lastDay: quarantine.until,
     alarmAt: { day: quarantine.until, hour: protocol.eveningHour },

@@ -1,4 +1,5 @@
 import { daysBetween, instantMs, type Day, type Moment } from '../core/calendar.ts';
+import { momentWords } from '../core/day-words.ts';
 import { codeOf } from '../commands/new-labels.ts';
 import type { LabelCode } from '../core/code.ts';
 import type { AnimalId, ClutchId, IncubatorId, TubId } from '../core/ids.ts';
@@ -190,7 +191,8 @@ function cutsOf(clutch: Clutch, { ledger }: Picture): string[] {
       )
       .map(({ from, until: end, lowestC }) => {
         const low = lowestC === undefined ? '' : `, ${lowestC} °C at the lowest`;
-        return `No heat from ${from.slice(0, 10)} ${from.slice(11, 16)}${end ? ` to ${end.slice(0, 10)} ${end.slice(11, 16)}` : ', not back yet'}${low}`;
+        const back = end ? ` to ${momentWords(end)}` : ', not back yet';
+        return `No heat from ${momentWords(from)}${back}${low}`;
       });
   });
 }

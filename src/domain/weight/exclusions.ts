@@ -5,7 +5,7 @@ import { standsAlone, type Drop } from './drop.ts';
 import { fastLoss } from './fast.ts';
 import { layingBetween, type Laying } from './laying.ts';
 import type { WeightReading } from './reading.ts';
-import { daysWords } from '../core/day-words.ts';
+import { dateWords, daysWords } from '../core/day-words.ts';
 import { percentWords } from './words.ts';
 
 /** What a drop may be, other than a loss. */
@@ -49,7 +49,7 @@ export function lookForSlip(drop: Drop, { readings, protocol }: DropContext): Lo
   const { before, after, days, share } = drop;
   const alone = standsAlone(before, readings);
   if (alone) {
-    const sentence = `${showGrams(before.massG)} on ${before.night} stands alone between ${showGrams(alone.before.massG)} and ${showGrams(alone.after.massG)}: look at that entry.`;
+    const sentence = `${showGrams(before.massG)} on ${dateWords(before.night)} stands alone between ${showGrams(alone.before.massG)} and ${showGrams(alone.after.massG)}: look at that entry.`;
     return { what: 'entry error?', excludes: true, sentence };
   }
   const isSudden = share > protocol.weighAgainShare && days < protocol.weighAgainDays;

@@ -1,5 +1,4 @@
-import type { Day } from '../../domain/core/calendar.ts';
-import { dateWords } from '../../domain/core/day-words.ts';
+import { momentWords } from '../../domain/core/day-words.ts';
 import type { IncubatorId } from '../../domain/core/ids.ts';
 import { agoWords, hoursWords, showC } from '../../domain/room/words.ts';
 import type { IncubatorSeries, IncubatorView } from '../../domain/views/incubator-view.ts';
@@ -78,9 +77,6 @@ const InIt = ({ view }: { readonly view: IncubatorView }) => (
     ))}
   </section>
 );
-
-const momentWords = (moment: string): string =>
-  `${dateWords(moment.slice(0, 10) as Day)}, ${moment.slice(11, 16)}`;
 
 const Failures = ({ view }: { readonly view: IncubatorView }) =>
   view.failures.length === 0 ? null : (

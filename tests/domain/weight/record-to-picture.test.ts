@@ -93,7 +93,7 @@ describe('the record of 2010 through a backup into the picture', async () => {
   test.each([
     ['06', '2010-06-06', /She laid 472\sg of eggs/],
     ['02', '2010-12-03', /food in it/],
-    ['12', '2010-11-13', /209\sg on 2010-10-24 stands alone/],
+    ['12', '2010-11-13', /209\sg on 24 Oct 2010 stands alone/],
   ] as const)('snake %s on %s: silent, and the cause is named', (snake, date, cause) => {
     const n = openRecord.findIndex((each) => each.snake === snake);
     const view = weightView(idOf(n), soFar(date));

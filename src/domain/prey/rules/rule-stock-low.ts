@@ -1,5 +1,5 @@
 import { daysBetween } from '../../core/calendar.ts';
-import { daysWords } from '../../core/day-words.ts';
+import { dateWords, daysWords } from '../../core/day-words.ts';
 import { sizeName } from '../../views/prey-words.ts';
 import type { StockRule } from './stock-rule.ts';
 
@@ -18,7 +18,7 @@ export const stockLow: StockRule = {
           ? `No ${sizeName(drawer)} left for what is due`
           : `${sizeName(drawer)}: enough for ${daysWords(left)}`,
       because: [
-        `${there} in the freezer; at what is expected to be eaten they last until ${lastsUntil}.`,
+        `${there} in the freezer; at what is expected to be eaten they last until ${dateWords(lastsUntil)}.`,
         `You want to know ${daysWords(orderDays)} before.`,
       ],
     };

@@ -1,3 +1,4 @@
+import { dateWords } from '../../core/day-words.ts';
 import { piecesWords, sizeName } from '../../views/prey-words.ts';
 import type { StockRule } from './stock-rule.ts';
 
@@ -13,7 +14,9 @@ export const stockNegative: StockRule = {
       because: [
         `By the records ${piecesWords({ kind, size, pieces: short })} came out that never went in.`,
         ...(there > 0 ? [`${there} came in since.`] : []),
-        countedAt === undefined ? 'Never counted yet.' : `Last counted on ${nightOf(countedAt)}.`,
+        countedAt === undefined
+          ? 'Never counted yet.'
+          : `Last counted on ${dateWords(nightOf(countedAt))}.`,
       ],
     };
   },

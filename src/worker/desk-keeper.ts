@@ -81,7 +81,13 @@ export function createDeskKeeper(
       const [first] = events;
       // A picture that is written down with something is of that.
       const isOf = draft.type === 'photo-kept' && first ? { about: first.id } : {};
-      const read = readEvent({ ...isOf, ...stamp(draft, tub) });
+      // Fathers that are stated with the eggs are of these.
+      const eggs = draft.type === 'paternity-stated' && first?.type === 'laid' ? first : undefined;
+      const read = readEvent({
+        ...isOf,
+        ...(eggs ? { clutch: eggs.clutch } : {}),
+        ...stamp(draft, tub),
+      });
       if (!read.ok) return refused({ code: 'not-well-formed', message: read.problem.why });
       events.push(read.value);
     }

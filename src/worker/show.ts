@@ -5,6 +5,7 @@ import { calendarEntries } from '../domain/views/calendar-view.ts';
 import { chooseView } from '../domain/views/choose-view.ts';
 import { clutchView } from '../domain/views/clutch-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
+import { fathersView } from '../domain/views/father-offers.ts';
 import { feedingView } from '../domain/views/feeding-view.ts';
 import { findView } from '../domain/views/find-view.ts';
 import { geneListView } from '../domain/views/gene-list-view.ts';
@@ -69,6 +70,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   room: roomView,
   hatchery: (_ask, picture) => hatcheryView(picture),
   clutch: clutchView,
+  fathers: fathersView,
   incubator: incubatorView,
   labels: (_ask, picture) => labelsView(picture),
   protocol: (_ask, picture) => protocolView(picture),

@@ -30,6 +30,22 @@ describe('a record', () => {
     });
   });
 
+  test('of fathers that comes with the eggs is of these eggs', async () => {
+    const tab = await openTab(aDevice());
+    const { sorrel } = await settleIn(tab);
+    const sires = [{ male: 'unknown' as const, grounds: 'together' as const }];
+    const done = await tab.record({
+      drafts: [
+        { type: 'laid', animal: sorrel, good: 6 },
+        { type: 'paternity-stated', animal: sorrel, sires },
+      ],
+      accepted: ['not-gravid'],
+    });
+    expect(done.kind).toBe('done');
+    const [eggs, fathers] = (await tab.onDisk()).slice(-2);
+    expect(fathers).toMatchObject({ clutch: (eggs as { clutch?: string }).clutch });
+  });
+
   test('is not in the picture before it is on disk', async () => {
     const memory = createMemoryLog();
     let arrived: () => void = () => undefined;

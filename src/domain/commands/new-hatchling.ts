@@ -3,6 +3,7 @@ import { ok, refuse, type Result } from '../core/result.ts';
 import type { Draft, EventOf } from '../events/event.ts';
 import type { Sex } from '../events/life.ts';
 import type { Picture } from '../picture/picture.ts';
+import { clutchFathers, malesAmong } from '../rotation/paternity.ts';
 import type { Clutch } from '../state/clutch.ts';
 import { freshCodes } from './new-rack.ts';
 
@@ -42,9 +43,7 @@ export function newHatchlingDrafts(
   }
   const animal = mint.animal();
   const { dam } = clutch;
-  const males = (clutch.paternity?.sires ?? []).flatMap(({ male }) =>
-    male === 'unknown' || male === 'none' ? [] : [male],
-  );
+  const males = [...malesAmong(clutchFathers(clutch, picture).sires)];
   const [code] = freshCodes(1, picture, chance);
   return ok({
     animal,

@@ -52,8 +52,8 @@ export type Draft = RackEvent extends infer Each
 /** What the desk adds to a draft. */
 type Stamped = 'id' | 'at' | 'precision' | 'loggedAt' | 'device' | 'v';
 
-/** What is made by being recorded gets its id there too. */
-type Minted<Each extends RackEvent> = Each['type'] extends 'laid'
+/** What is made by being recorded gets its id there too, and so do the fathers stated with the eggs. */
+type Minted<Each extends RackEvent> = Each['type'] extends 'laid' | 'paternity-stated'
   ? 'clutch'
   : Each['type'] extends 'incubator-made'
     ? 'incubator'

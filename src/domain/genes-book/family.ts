@@ -9,6 +9,7 @@ import {
   type PedigreeFault,
 } from '../genes/pedigree/pedigree.ts';
 import type { Entry } from './entry.ts';
+import { statedFor, type StatedFathers } from './stated-fathers.ts';
 
 /** The collection as one pedigree. */
 export interface Family {
@@ -35,7 +36,7 @@ interface Draft {
  * Parents as stated, clutches as counted. A parent that is not stated, or a male of whom nothing is
  * known, is an animal without a record. What cannot be is cut and named.
  */
-export function familyOf(entries: readonly Entry[]): Family {
+export function familyOf(entries: readonly Entry[], stated: readonly StatedFathers[] = []): Family {
   const draft: Draft = { animals: new Map(), clutches: new Map() };
   const nobody = new Set<string>();
   const ownBred = new Set<string>();
@@ -64,11 +65,16 @@ export function familyOf(entries: readonly Entry[]): Family {
     if (clutch === undefined) continue;
     if (dam !== undefined && sires.length > 0) ownBred.add(id);
     if (draft.clutches.has(clutch)) continue;
-    const fathers = sires.length > 0 ? sires.map(meet) : [stand(`no sire ${clutch}`, 'male')];
+    const males: readonly (AnimalId | 'unknown' | 'none')[] =
+      statedFor(entry, stated)?.sires.map(({ male }) => male) ?? sires;
     draft.clutches.set(clutch, {
       id: clutch,
       dam: dam === undefined ? stand(`no dam ${clutch}`, 'female') : meet(dam),
-      fathers: fathers.map((sire) => ({ sire, weight: 1 })),
+      fathers: (males.length > 0 ? males : ['unknown' as const]).map((male) => {
+        if (male === 'none') return { fatherless: true, weight: 1 };
+        const sire = male === 'unknown' ? stand(`no sire ${clutch}`, 'male') : meet(male);
+        return { sire, weight: 1 };
+      }),
     });
   }
   // A parent met before its own record must not lose what that says: records were set last.

@@ -1,11 +1,12 @@
 import type { AnimalId } from '../core/ids.ts';
 import type { Catalogue } from '../genes/catalogue.ts';
 import { locusOf } from '../genes/catalogue.ts';
-import { geneModel } from '../genes/gene-model.ts';
+import { ZERO } from '../genes/fraction.ts';
 import { evidenceAtHatching } from '../genes/pedigree/at-hatching.ts';
 import { carrierPosteriors, type Posteriors } from '../genes/pedigree/carrier-posteriors.ts';
 import type { Evidence } from '../genes/pedigree/evidence.ts';
 import { jointPosterior, type Together } from '../genes/pedigree/joint-posterior.ts';
+import { pedigreeModel } from '../genes/pedigree/pedigree-model.ts';
 import type { ByGenotype, PedigreeModel } from '../genes/pedigree/states.ts';
 import { whatMovedIt, type Moved } from '../genes/pedigree/what-moved-it.ts';
 import { readTraits, type TraitReading } from '../genes/read-traits.ts';
@@ -14,6 +15,7 @@ import { isSame, type Entry } from './entry.ts';
 import { evidenceAt } from './evidence-at.ts';
 import { familyOf, type Family } from './family.ts';
 import { catalogueWith, type LeftOut } from './own-genes.ts';
+import { isSameStated, statedFathers, type StatedFathers } from './stated-fathers.ts';
 
 /**
  * All that the collection's records say of its genes. Everything is worked out when it is first asked
@@ -40,6 +42,7 @@ export interface GenesBook {
 
 interface Kept {
   readonly entries: readonly Entry[];
+  readonly stated: readonly StatedFathers[];
   readonly genes: unknown;
   readonly book: GenesBook;
 }
@@ -50,10 +53,18 @@ const kept = new WeakMap<Picture['ledger'], Kept>();
 export function genesBook(picture: Picture): GenesBook {
   const entries = picture.animals();
   const genes = picture.house()?.genes;
+  const stated = statedFathers(picture);
   const before = kept.get(picture.ledger);
-  if (before && before.genes === genes && isSame(before.entries, entries)) return before.book;
-  const book = createBook(entries, genes ?? []);
-  kept.set(picture.ledger, { entries, genes, book });
+  if (
+    before &&
+    before.genes === genes &&
+    isSameStated(before.stated, stated) &&
+    isSame(before.entries, entries)
+  ) {
+    return before.book;
+  }
+  const book = createBook(entries, genes ?? [], stated);
+  kept.set(picture.ledger, { entries, stated, genes, book });
   return book;
 }
 
@@ -61,12 +72,13 @@ export function genesBook(picture: Picture): GenesBook {
 export function createBook(
   entries: readonly Entry[],
   genes: Parameters<typeof catalogueWith>[0],
+  stated: readonly StatedFathers[] = [],
 ): GenesBook {
   const { catalogue, leftOut } = catalogueWith(genes);
   const read = remembering((text: string) => readTraits(text, catalogue));
-  const model = remembering((locus: string) => geneModel(locusOf(catalogue, locus)));
+  const model = remembering((locus: string) => pedigreeModel(locusOf(catalogue, locus), ZERO));
   let madeFamily: Family | undefined;
-  const family = (): Family => (madeFamily ??= familyOf(entries));
+  const family = (): Family => (madeFamily ??= familyOf(entries, stated));
   const evidence = remembering((locus: string) =>
     evidenceAt(locusOf(catalogue, locus), entries, family(), read),
   );

@@ -12,12 +12,12 @@ export const worths = {
   reserve: 30,
   reserveMost: 90,
   /** For each night they are together. */
-  together: 60,
+  together: 40,
   /** For each night she is overdue already, up to so many. */
-  overdue: 6,
+  overdue: 3,
   overdueNights: 10,
   /** Lost for each night she waits longer than she must, times her haste. */
-  waiting: 9,
+  waiting: 30,
   /** Lost for a male that has lost mass: this much at the mass at which he is stopped. */
   loss: 40,
   /** Lost for each visit he has begun in the last four weeks. */

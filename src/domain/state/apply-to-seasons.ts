@@ -42,7 +42,9 @@ export function applyToSeasons(animal: Copy<Animal>, event: SeasonEvent): void {
     animal.season = withEvent(open, event);
   } else if (opens(event)) {
     if (animal.season) {
-      animal.pastSeasons = [...animal.pastSeasons, inShort(animal.season)].slice(-KEPT.seasons);
+      // The last one is kept whole: the fathers of its clutch, and stored sperm, are asked for later.
+      const past = [...animal.pastSeasons.map(inShort), animal.season];
+      animal.pastSeasons = past.slice(-KEPT.seasons);
     }
     animal.season = withEvent(newSeason(animal, event.at), event);
   }
@@ -136,7 +138,7 @@ function after(season: Copy<Season>, event: SeasonEvent, what: Seen): void {
   }
 }
 
-/** What later seasons learn from one that is over: dates, and the first of each sign. */
+/** What later seasons learn from one that is long over: dates, and the first of each sign. */
 function inShort(season: Season): Season {
   const firstOfKind = season.signs.filter(
     ({ sign }, i) => season.signs.findIndex((each) => each.sign === sign) === i,

@@ -12,6 +12,9 @@ import type { Animal } from '../state/animal.ts';
 import type { Clutch } from '../state/clutch.ts';
 import type { Incubator } from '../state/incubator.ts';
 import { mealsInRow } from '../prey/established.ts';
+import { clutchFathers, isSameSet, malesAmong, possibleFathers } from '../rotation/paternity.ts';
+import { sireWords } from './clutch-words.ts';
+import { fatherOffers, type FatherOffer } from './father-offers.ts';
 import { clutchLine, incubatorsIn, type ClutchLine } from './hatchery-view.ts';
 import { recordLine, type RecordLine } from './record-line.ts';
 
@@ -48,13 +51,12 @@ export interface ClutchView extends ClutchLine {
   readonly balance?: Balance | undefined;
   readonly goodRate?: Rate | undefined;
   readonly hatchRate?: Rate | undefined;
-  readonly fathers: readonly string[];
-  /** Males that were in with her, to state a father from; locks of this season. */
-  readonly candidates: readonly {
-    readonly male: AnimalId;
-    readonly name: string;
-    readonly locked: boolean;
-  }[];
+  /** As they were stated, else as the records point at them; a few words each. */
+  readonly fathers: { readonly isStated: boolean; readonly says: readonly string[] };
+  /** All whom the records name, to state the fathers from. */
+  readonly offers: readonly FatherOffer[];
+  /** Young on record that have the clutch’s fathers for theirs, and are to go with them. */
+  readonly followers: readonly AnimalId[];
   readonly letters: readonly (readonly [egg: string, is: string])[];
   readonly incubators: readonly { readonly id: IncubatorId; readonly name: string }[];
   readonly powerCuts: readonly string[];
@@ -89,6 +91,7 @@ export function clutchView(id: ClutchId, picture: Picture): ClutchView | undefin
     clutchG: laid?.clutchMassG,
   };
   const { counts } = line;
+  const fathers = clutchFathers(clutch, picture);
   return {
     ...line,
     damId: clutch.dam,
@@ -104,8 +107,12 @@ export function clutchView(id: ClutchId, picture: Picture): ClutchView | undefin
     balance: massBalance(masses, protocol.clutchBalanceShare),
     goodRate: rate(counts.good ?? 0, counts.laid),
     hatchRate: clutch.closed && rate(counts.out, counts.good),
-    fathers: fathersOf(clutch, picture),
-    candidates: candidatesOf(dam, picture),
+    fathers: {
+      isStated: fathers.isStated,
+      says: fathers.sires.map((sire) => sireWords(sire, facts.nameOf)),
+    },
+    offers: dam ? fatherOffers(possibleFathers(dam, picture, id), picture) : [],
+    followers: followersOf(clutch, malesAmong(fathers.sires), picture),
     letters: [...eggByEgg(clutch)],
     incubators: incubatorsIn(picture).flatMap(({ id: each, name, retired }) =>
       retired ? [] : [{ id: each, name }],
@@ -162,21 +169,15 @@ function hatchling(animal: Animal, defects: readonly string[], most: number): Ha
   };
 }
 
-function fathersOf({ paternity }: Clutch, { facts }: Picture): string[] {
-  return (paternity?.sires ?? []).map(({ male, grounds }) =>
-    male === 'none'
-      ? `no father (${grounds})`
-      : `${male === 'unknown' ? 'an unknown male' : facts.nameOf(male)} (${grounds})`,
-  );
-}
-
-function candidatesOf(dam: Animal | undefined, { facts }: Picture): ClutchView['candidates'] {
-  const season = dam?.season;
-  const males = new Map<AnimalId, boolean>();
-  for (const { male } of season?.stays ?? []) males.set(male, males.get(male) ?? false);
-  for (const { male } of season?.locks ?? []) males.set(male, true);
-  return [...males].map(([male, locked]) => ({ male, name: facts.nameOf(male), locked }));
-}
+const followersOf = (
+  { hatched, dam }: Clutch,
+  males: readonly AnimalId[],
+  picture: Picture,
+): readonly AnimalId[] =>
+  hatched.flatMap(({ animal }) => {
+    const young = picture.animal(animal);
+    return young && young.dam === dam && isSameSet(young.sires, males) ? [animal] : [];
+  });
 
 /** Times without heat while the box stood in that incubator. */
 function cutsOf(clutch: Clutch, { ledger }: Picture): string[] {

@@ -62,7 +62,7 @@ export function clutchWords(event: ClutchRecord, nameOf: (id: AnimalId) => strin
 const lowestWords = (lowestC: number | undefined): string =>
   lowestC === undefined ? '' : `, ${lowestC} °C at the lowest`;
 
-function sireWords(
+export function sireWords(
   { male, grounds }: EventOf<'paternity-stated'>['sires'][number],
   nameOf: (id: AnimalId) => string,
 ): string {

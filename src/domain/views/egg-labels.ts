@@ -2,6 +2,7 @@ import { codeOf } from '../commands/new-labels.ts';
 import type { ClutchId, IncubatorId } from '../core/ids.ts';
 import { clutchesIn, ownPips } from '../clutch/pip-outlook.ts';
 import type { Picture } from '../picture/picture.ts';
+import { clutchFathers } from '../rotation/paternity.ts';
 import type { LabelSubject } from '../labels/subject.ts';
 import { clutchLine, incubatorsIn, isOpen, type ClutchLine } from './hatchery-view.ts';
 
@@ -17,10 +18,12 @@ export function eggLabels(picture: Picture): EggLabel[] {
       if (!code) return [];
       const line = clutchLine(clutch, picture, own);
       const wasPrinted = picture.label(code)?.printedAt !== undefined;
-      const fathers = (clutch.paternity?.sires ?? []).map(({ male }) =>
+      const { isStated, sires } = clutchFathers(clutch, picture);
+      const fathers = sires.map(({ male }) =>
         male === 'unknown' || male === 'none' ? male : picture.facts.nameOf(male),
       );
-      const by = fathers.length > 0 ? [`by ${fathers.join(' or ')}`] : [];
+      const grounds = isStated ? 'by' : 'by the records';
+      const by = fathers.length > 0 ? [`${grounds} ${fathers.join(' or ')}`] : [];
       return ['Box', 'Lid'].map((part) => ({
         code,
         kind: 'clutch',

@@ -2,6 +2,7 @@ import type { AnimalId, ClutchId, EventId, IncubatorId } from '../core/ids.ts';
 import type { Result } from '../core/result.ts';
 import type { NewHatchling } from '../commands/new-hatchling.ts';
 import type { ClutchView } from './clutch-view.ts';
+import type { FatherOffer } from './father-offers.ts';
 import type { HatcheryView } from './hatchery-view.ts';
 import type { IncubatorView } from './incubator-view.ts';
 
@@ -11,6 +12,8 @@ export interface HatcheryViews {
   /** Incubators, and all clutches. */
   readonly hatchery: { readonly ask: null; readonly view: HatcheryView };
   readonly clutch: { readonly ask: ClutchId; readonly view: ClutchView | undefined };
+  /** Who may be the father of what a female is to lay. */
+  readonly fathers: { readonly ask: AnimalId; readonly view: readonly FatherOffer[] };
   readonly incubator: { readonly ask: IncubatorId; readonly view: IncubatorView | undefined };
 }
 

@@ -3,12 +3,12 @@ import type { AnimalId } from '../core/ids.ts';
 import { candidatesIn } from '../choosing/readiness.ts';
 import type { Picture } from '../picture/picture.ts';
 import { readProblem, rotationOf, standingWants } from '../rotation/read-problem.ts';
-import { possibleFathers, type PossibleFather } from '../rotation/paternity.ts';
+import { possibleFathers } from '../rotation/paternity.ts';
 import { femaleFacts } from '../rotation/snake-facts.ts';
 import { showGrams } from '../core/units.ts';
-import { dayWords } from '../calendar-file/span-words.ts';
 import { daysWords } from '../core/day-words.ts';
 import type { Animal } from '../state/animal.ts';
+import { fatherWords } from './father-offers.ts';
 import { malePage, type MalePage } from './male-book.ts';
 
 /** A female on the board. */
@@ -94,18 +94,4 @@ function readyWords(female: Animal, overdue: number, picture: Picture): string {
   const standing = picture.standing(female);
   const late = overdue > 0 ? ` Due for ${daysWords(overdue)}.` : '';
   return `In her window. ${standing?.because[0] ?? ''}${late}`;
-}
-
-/** One possible father with what speaks for him. */
-export function fatherWords(
-  { male, visits, locks, last, daysBeforeOvulation, isEarlier }: PossibleFather,
-  { facts }: Picture,
-): string {
-  const name = facts.nameOf(male);
-  const when =
-    daysBeforeOvulation === undefined ? '' : `, ${daysWords(daysBeforeOvulation)} before ovulation`;
-  if (isEarlier)
-    return `${name}, last season: stored sperm is possible, last ${dayWords(last)}${when}.`;
-  const seen = locks === 0 ? 'no lock seen' : `${locks} ${locks === 1 ? 'lock' : 'locks'} seen`;
-  return `${name}: ${visits} ${visits === 1 ? 'visit' : 'visits'}, ${seen}, last ${dayWords(last)}${when}.`;
 }

@@ -1,3 +1,4 @@
+import type { ComponentProps } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Draft } from '../../domain/events/event.ts';
 import { MassPad, typedMass } from '../components/MassPad.tsx';
@@ -6,6 +7,7 @@ import { Slab } from '../components/Slab.tsx';
 import { readMass } from '../mass-unit.ts';
 import { CallVet } from '../screens/CallVet.tsx';
 import type { FormProps } from './form-props.ts';
+import { EggFathers } from './EggFathers.tsx';
 import { lastLooks } from './last-looks.ts';
 import { LastLookPicker } from './LastLookPicker.tsx';
 import { Stepper, stepped } from './Stepper.tsx';
@@ -35,6 +37,7 @@ const numberIn = (fields: Fields, name: string): number | undefined =>
 export function EggsForm({ view, occupant, night, put, onClose }: FormProps) {
   const { id: animal, name, season } = occupant;
   const [fields, change, forget] = useFields(`eggs.${animal}`);
+  const [fathers, setFathers] = useState<ComponentProps<typeof EggFathers>['stated']>();
   const [weighing, setWeighing] = useState<(typeof masses)[number]>();
   const looks = lastLooks(season?.noEggs, view.night, night);
   const [since, setSince] = useState(() =>
@@ -125,11 +128,14 @@ export function EggsForm({ view, occupant, night, put, onClose }: FormProps) {
         chosen={since}
         onPick={setSince}
       />
+      <EggFathers animal={animal} stated={fathers} onState={setFathers} />
       <Slab
         icon="eggs"
         kind="main"
         under={said}
-        onPress={() => put(draft, `laid: ${said}`, { after: forget })}
+        onPress={() =>
+          put(draft, `laid: ${said}`, { after: forget, also: fathers ? [fathers] : [] })
+        }
       >
         Write
       </Slab>

@@ -201,7 +201,8 @@ function Counting({
   );
 }
 
-function siresAtFirst({ counted, met }: ClutchChoice): readonly Sire[] {
+function siresAtFirst({ counted, fathers, met }: ClutchChoice): readonly Sire[] {
   if (counted) return counted.sires.map(({ male }) => male);
+  if (fathers.length > 0) return fathers;
   return met.length > 0 ? met.map(({ id }) => id) : ['unknown'];
 }

@@ -9,6 +9,11 @@ const whole = (share: number): string => `${Math.round(100 * share)} %`;
 const rateWords = ({ hits, of, interval }: Rate): string =>
   `${hits} of ${of}, ${whole(hits / of)} (${whole(interval.low)} to ${whole(interval.high)} likely)`;
 
+const fathersWords = ({ fathers: { isStated, says } }: ClutchView): string => {
+  if (says.length === 0) return 'not said';
+  return isStated ? says.join(', ') : `${says.join(', ')}; by the records, not stated`;
+};
+
 /** What is known of a clutch, each number with what it is of. */
 export function ClutchFacts({ view }: { readonly view: ClutchView }) {
   const { counts, window, balance } = view;
@@ -61,7 +66,7 @@ export function ClutchFacts({ view }: { readonly view: ClutchView }) {
         </>
       )}
       <dt>Fathers</dt>
-      <dd>{view.fathers.length > 0 ? view.fathers.join(', ') : 'not said'}</dd>
+      <dd>{fathersWords(view)}</dd>
       <dt>Stands</dt>
       <dd>{view.incubator ?? (view.withHer ? 'with her' : 'not said')}</dd>
       {window && (

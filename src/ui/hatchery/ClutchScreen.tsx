@@ -11,6 +11,7 @@ import { CheckForm } from './CheckForm.tsx';
 import { ChoreNotes } from './ChoreNotes.tsx';
 import { ClutchFacts } from './ClutchFacts.tsx';
 import { EndForm } from './EndForm.tsx';
+import { FathersByRecords } from './FathersByRecords.tsx';
 import { FathersForm } from './FathersForm.tsx';
 import { FeltForm } from './FeltForm.tsx';
 import { HatchForm } from './HatchForm.tsx';
@@ -41,6 +42,7 @@ export function ClutchScreen({ id }: { readonly id: ClutchId }) {
     <Page title={`Eggs of ${view.dam}`} back>
       <ChoreNotes chores={view.chores} />
       <ClutchFacts view={view} />
+      <FathersByRecords view={view} />
       {view.closed === undefined && (
         <>
           <div class="two">

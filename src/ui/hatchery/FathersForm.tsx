@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { EventOf } from '../../domain/events/event.ts';
+import type { Draft, EventOf } from '../../domain/events/event.ts';
 import type { ClutchView } from '../../domain/views/clutch-view.ts';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
@@ -7,7 +7,25 @@ import { useModel } from '../model.ts';
 
 type Sire = EventOf<'paternity-stated'>['sires'][number];
 
-/** Who may be the father: every male that was in with her, and what the records do not show. */
+/** What states the fathers of a clutch, for its eggs and for the young that already have its fathers. */
+export function fathersDrafts(
+  { id: clutch, damId: dam, followers }: ClutchView,
+  sires: readonly Sire[],
+): readonly Draft[] {
+  if (dam === undefined) return [];
+  const males = sires.flatMap(({ male }) => (male === 'unknown' || male === 'none' ? [] : [male]));
+  return [
+    { type: 'paternity-stated', animal: dam, clutch, sires: [...sires] },
+    ...followers.map((animal): Draft => ({
+      type: 'parents-stated',
+      animal,
+      dam,
+      sires: [...males],
+    })),
+  ];
+}
+
+/** Who may be the father: every male the records name, with the reasons, and what they do not show. */
 export function FathersForm({
   view,
   onClose,
@@ -16,20 +34,15 @@ export function FathersForm({
   readonly onClose: () => void;
 }) {
   const model = useModel();
-  const offered: readonly (Sire & { readonly words: string })[] = [
-    ...view.candidates.map(({ male, name, locked }) => ({
-      male,
-      grounds: locked ? ('locked' as const) : ('together' as const),
-      words: `${name}, ${locked ? 'seen locked' : 'was in with her'}`,
-    })),
+  const offered: readonly (Sire & { readonly words: string; readonly says?: string })[] = [
+    ...view.offers.map(({ male, name, grounds, says }) => ({ male, grounds, words: name, says })),
     { male: 'unknown', grounds: 'stored sperm', words: 'A male of an earlier season' },
     { male: 'unknown', grounds: 'together', words: 'A male that is not on record' },
     { male: 'none', grounds: 'DNA test', words: 'No father, by a DNA test' },
   ];
   const [picked, setPicked] = useState<ReadonlySet<number>>(
-    () => new Set(view.candidates.map((_, n) => n)),
+    () => new Set(view.offers.flatMap(({ isLikely }, n) => (isLikely ? [n] : []))),
   );
-  const { damId } = view;
   const toggle = (n: number) =>
     setPicked((before) => {
       const after = new Set(before);
@@ -37,20 +50,19 @@ export function FathersForm({
       return after;
     });
   const save = () => {
-    if (damId === undefined) return;
     const sires = offered.flatMap(({ male, grounds }, n) =>
       picked.has(n) ? [{ male, grounds }] : [],
     );
     void model.write({
-      drafts: [{ type: 'paternity-stated', animal: damId, clutch: view.id, sires }],
+      drafts: fathersDrafts(view, sires),
       words: 'Possible fathers',
       after: onClose,
     });
   };
   return (
     <Sheet title="Possible fathers" onClose={onClose}>
-      {offered.map(({ words }, n) => (
-        <Slab key={words} pressed={picked.has(n)} onPress={() => toggle(n)}>
+      {offered.map(({ words, says }, n) => (
+        <Slab key={words} pressed={picked.has(n)} onPress={() => toggle(n)} under={says}>
           {words}
         </Slab>
       ))}

@@ -79,7 +79,7 @@ describe('a hatchling', () => {
     expect(clutchView(clutch, picture)).toMatchObject({
       nextName: '26-001A',
       freeTubs: [{ id: tubId(2) }],
-      fathers: ['Flint (locked)', 'an unknown male (stored sperm)'],
+      fathers: { isStated: true, says: ['Flint (locked)', 'an unknown male (stored sperm)'] },
     });
   });
 });

@@ -3,7 +3,6 @@ import type { RackEvent } from '../../../src/domain/events/event.ts';
 import { planView } from '../../../src/domain/views/plan-view.ts';
 import { movesView } from '../../../src/domain/views/moves-view.ts';
 import { malePage } from '../../../src/domain/views/male-book.ts';
-import { possibleFathers } from '../../../src/domain/rotation/paternity.ts';
 import { highsSolver } from '../../../src/worker/planner/highs-solver.ts';
 import { anEvent, aPicture, day } from '../../make.ts';
 import { animalId, tubId } from '../../make-ids.ts';
@@ -180,23 +179,5 @@ describe('the males', () => {
       stop: expect.stringContaining('12 % less than the 800\u00A0g'),
     });
     expect((await plan(thin)).visits).toEqual([]);
-  });
-
-  test('as possible fathers carry visits, locks and the days before ovulation', () => {
-    const other = animalId(5);
-    const events = [
-      ...ready,
-      anEvent('arrived', { animal: other, name: 'Rush', sex: 'male', at: on('2025-01-01') }),
-      ...visit('2026-11-21', '2026-11-24'),
-      anEvent('pair-seen', { male: him, female: her, seen: 'locked', at: on('2026-11-22') }),
-      anEvent('introduced', { male: other, female: her, tub: tubId(1), at: on('2026-12-03') }),
-      anEvent('taken-out', { male: other, female: her, at: on('2026-12-05') }),
-      ovulated('2026-12-10'),
-    ];
-    const picture = aPicture(events, TONIGHT);
-    expect(possibleFathers(picture.animal(her)!, picture)).toMatchObject([
-      { male: him, visits: 1, locks: 1, daysBeforeOvulation: 18, isEarlier: false },
-      { male: other, visits: 1, locks: 0, daysBeforeOvulation: 5, isEarlier: false },
-    ]);
   });
 });

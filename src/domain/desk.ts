@@ -29,7 +29,7 @@ import type { LanesView } from './views/lanes-view.ts';
 import type { LineageView } from './views/lineage-view.ts';
 import type { PairAsk, PairView } from './views/pair-view.ts';
 import type { MateCell, MatesAsk } from './views/mates-view.ts';
-import type { MovesView } from './views/moves-view.ts';
+import type { MoveCounts, MovesView } from './views/moves-view.ts';
 import type { MateWarning } from './views/pair-warnings-view.ts';
 import type { PlanView } from './views/plan-view.ts';
 import type { PreyView } from './views/prey-view.ts';
@@ -96,6 +96,7 @@ export interface Views extends HatcheryViews {
   readonly mates: { readonly ask: MatesAsk; readonly view: readonly MateCell[] };
   /** Tonight's moves of males, by the plan that was kept. */
   readonly moves: { readonly ask: null; readonly view: MovesView };
+  readonly moveCounts: { readonly ask: null; readonly view: MoveCounts };
   /** What is made of words about genes that are still being typed. */
   readonly reading: { readonly ask: string; readonly view: Reading };
   /** A female's clutches, to count their young. */

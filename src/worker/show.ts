@@ -17,7 +17,7 @@ import { labelsView } from '../domain/views/labels-view.ts';
 import { lanesView } from '../domain/views/lanes-view.ts';
 import { lineageView } from '../domain/views/lineage-view.ts';
 import { matesView } from '../domain/views/mates-view.ts';
-import { movesView } from '../domain/views/moves-view.ts';
+import { moveCounts, movesView } from '../domain/views/moves-view.ts';
 import { pairView } from '../domain/views/pair-view.ts';
 import { pairWarningsView } from '../domain/views/pair-warnings-view.ts';
 import { preyView } from '../domain/views/prey-view.ts';
@@ -61,6 +61,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   rotation: (_ask, picture) => rotationView(picture),
   mates: matesView,
   moves: (_ask, picture) => movesView(picture),
+  moveCounts: (_ask, picture) => moveCounts(picture),
   reading: readingView,
   young: youngView,
   weight: weightView,

@@ -5,7 +5,7 @@ import { noRotation, type Rotation, type WantedMale } from '../state/rotation.ts
 import { femaleFacts, maleFacts } from './snake-facts.ts';
 import { plannedOut } from './stay-under-way.ts';
 import { unreasonedFor } from './pair-reasons.ts';
-import type { PlanProblem, StayUnderWay, Visit, WantedPair } from './plan-problem.ts';
+import type { Night, PlanProblem, StayUnderWay, Visit, WantedPair } from './plan-problem.ts';
 
 /** How many nights ahead a plan reaches. */
 export const PLAN_NIGHTS = 14;
@@ -16,8 +16,8 @@ export const rotationOf = (picture: Picture): Rotation => picture.house()?.rotat
 export function readProblem(picture: Picture): PlanProblem {
   const { protocol, night } = picture.facts;
   const rotation = rotationOf(picture);
-  const toNight = (day: Day): number => daysBetween(night, day);
-  const away = rotation.away.map(toNight).filter((each) => each >= 0);
+  const toNight = (day: Day): Night => daysBetween(night, day);
+  const away = eveningsAway(picture);
   const wants = standingWants(picture);
   const ids = (of: 'male' | 'female') => [...new Set(wants.map((each) => each[of]))].toSorted();
   const living = (id: AnimalId) => {
@@ -49,6 +49,12 @@ export function readProblem(picture: Picture): PlanProblem {
     kept: keptVisits(picture),
   };
 }
+
+/** Tonight and later. */
+export const eveningsAway = (picture: Picture): readonly Night[] =>
+  rotationOf(picture)
+    .away.map((day) => daysBetween(picture.facts.night, day))
+    .filter((night) => night >= 0);
 
 /** The visits of the plan that was kept last; one older than it reaches is gone by no more. */
 export function keptVisits(picture: Picture): readonly Visit[] {
@@ -91,7 +97,7 @@ function wantedPairs(
   });
 }
 
-function staysUnderWay(picture: Picture, away: readonly number[]): readonly StayUnderWay[] {
+export function staysUnderWay(picture: Picture, away: readonly Night[]): readonly StayUnderWay[] {
   return picture.living().flatMap((male): readonly StayUnderWay[] => {
     if (!male.visit) return [];
     const since = daysBetween(picture.facts.night, picture.facts.nightOf(male.visit.since));

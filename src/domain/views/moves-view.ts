@@ -1,7 +1,8 @@
-import { addDays, daysBetween, type Day } from '../core/calendar.ts';
+import { addDays, type Day } from '../core/calendar.ts';
 import type { AnimalId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
 import { barsForAll, barsOnEntry } from '../rotation/bars.ts';
+import { dueMoves, wasBegun } from '../rotation/due-moves.ts';
 import type { Visit } from '../rotation/plan-problem.ts';
 import { keptVisits, readProblem, rotationOf } from '../rotation/read-problem.ts';
 import { meetingsOf } from '../rotation/visit-model.ts';
@@ -37,6 +38,11 @@ export interface Together {
   readonly out: Day;
 }
 
+export interface MoveCounts {
+  readonly ins: number;
+  readonly outs: number;
+}
+
 export interface MovesView {
   readonly night: Day;
   readonly isAway: boolean;
@@ -48,18 +54,23 @@ export interface MovesView {
   readonly hasPlan: boolean;
 }
 
+/** How many males are to be moved tonight. */
+export function moveCounts(picture: Picture): MoveCounts {
+  const { ins, outs } = dueMoves(picture);
+  return { ins: ins.length, outs: outs.length };
+}
+
 /** Tonight's moves by the plan that was kept, each held against the limits as they are now. */
 export function movesView(picture: Picture): MovesView {
   const { facts } = picture;
   const problem = readProblem(picture);
   const { away } = rotationOf(picture);
   const kept = keptVisits(picture);
-  const outs = problem.underWay
-    .filter(({ out }) => out <= 0)
-    .map((stay) => move('out', stay, undefined, picture));
-  const ins = kept
-    .filter((visit) => visit.in === 0 && !wasBegun(visit, 0, picture))
-    .map((visit) => move('in', visit, blockedNow(visit, problem, picture), picture));
+  const due = dueMoves(picture);
+  const outs = due.outs.map((stay) => move('out', stay, undefined, picture));
+  const ins = due.ins.map((visit) =>
+    move('in', visit, blockedNow(visit, problem, picture), picture),
+  );
   return {
     night: facts.night,
     isAway: away.includes(facts.night),
@@ -79,16 +90,6 @@ export function movesView(picture: Picture): MovesView {
       ),
     hasPlan: kept.length > 0,
   };
-}
-
-/** Whether he went in with her that evening or later. */
-function wasBegun(visit: Visit, night: number, picture: Picture): boolean {
-  const { facts } = picture;
-  const stays = picture.animal(visit.male)?.season?.stays ?? [];
-  return stays.some(
-    ({ female, since }) =>
-      female === visit.female && daysBetween(facts.night, facts.nightOf(since)) >= night,
-  );
 }
 
 function blockedNow(

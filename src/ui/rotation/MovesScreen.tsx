@@ -115,9 +115,14 @@ export function MovesScreen() {
           </ol>
         </section>
       )}
-      <SlabLink icon="pair" href="#/rotation/plan">
-        The plan
-      </SlabLink>
+      <div class="two">
+        <SlabLink icon="pair" href="#/rotation/plan">
+          The plan
+        </SlabLink>
+        <SlabLink icon="tonight" href="#/tonight">
+          Tonight’s list
+        </SlabLink>
+      </div>
       {isTyping && (
         <Keypad
           onClose={() => setIsTyping(false)}

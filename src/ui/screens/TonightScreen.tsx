@@ -16,6 +16,11 @@ import { Page } from './Page.tsx';
 
 const EggChores = lazy(async () => (await import('../hatchery/EggChores.tsx')).EggChores, null);
 
+const MovesTonight = lazy(
+  async () => (await import('../rotation/MovesTonight.tsx')).MovesTonight,
+  null,
+);
+
 const actIcons: Record<Act, IconName> = {
   feed: 'feed',
   settle: 'overnight',
@@ -76,6 +81,7 @@ export function TonightScreen() {
         </div>
       ))}
       {isWhole && <EggChores />}
+      {isWhole && <MovesTonight />}
       {first && (
         <SlabLink icon="round" kind="main" href="#/round" under={`first ${first.position}`}>
           Start the round

@@ -5,7 +5,7 @@ import { movesView } from '../../../src/domain/views/moves-view.ts';
 import { malePage } from '../../../src/domain/views/male-book.ts';
 import { highsSolver } from '../../../src/worker/planner/highs-solver.ts';
 import { anEvent, aPicture, day } from '../../make.ts';
-import { animalId, tubId } from '../../make-ids.ts';
+import { tubId } from '../../make-ids.ts';
 import { arrivals, ate, her, him, on, ovulated, scan, visit } from '../season/make-season.ts';
 
 // From records to a plan. Sizes, ages and days are those of the protocol's middle school.
@@ -22,41 +22,6 @@ const wanted = anEvent('pair-wanted', {
 });
 const building = [scan('2026-11-20', 14), scan('2026-12-09', 20)];
 const ready = [...arrivals, ...building, wanted];
-const reason = (cautions: readonly string[]) =>
-  anEvent('pairing-reasoned', {
-    female: her,
-    male: him,
-    cautions: [...cautions],
-    reason: 'She is long and lean, and the vet looked at her.',
-    at: on('2026-12-09'),
-  });
-const dam = animalId(8);
-const sire = animalId(9);
-
-/** What asks for a reason, the records that make it so, and the caution that a reason names. */
-const gates: readonly (readonly [string, readonly RackEvent[], string])[] = [
-  [
-    'a female under the keeper’s floor of 1,500 g',
-    [anEvent('weighed', { animal: her, massG: 1_300, at: on('2026-12-08') })],
-    'her-fitness',
-  ],
-  [
-    'a male under the floor of 500 g',
-    [anEvent('weighed', { animal: him, massG: 450, at: on('2026-10-02') })],
-    'his-fitness',
-  ],
-  [
-    // Full siblings: their young have F = 1/4 (Wright 1922, Am Nat 56:330–338).
-    'full siblings',
-    [
-      anEvent('arrived', { animal: dam, name: 'Old', sex: 'female', at: on('2020-01-01') }),
-      anEvent('arrived', { animal: sire, name: 'Elder', sex: 'male', at: on('2020-01-01') }),
-      anEvent('parents-stated', { animal: her, dam, sires: [sire], at: on('2025-02-01') }),
-      anEvent('parents-stated', { animal: him, dam, sires: [sire], at: on('2025-02-01') }),
-    ],
-    'close-kin',
-  ],
-];
 
 describe('a pair is planned from the records', () => {
   test('when she builds, both are grown, and the keeper wants it', async () => {
@@ -65,26 +30,6 @@ describe('a pair is planned from the records', () => {
       visits.map(({ male, female, in: into, out }) => [male, female, into, out]),
     ).toContainEqual([him, her, day('2026-12-10'), day('2026-12-13')]);
     expect(proof).toMatch(/^Proven/);
-  });
-
-  test.each(gates)('never without a recorded reason: %s', async (_, events, caution) => {
-    const without = await plan([...ready, ...events]);
-    expect(without.visits).toEqual([]);
-    expect(without.unplanned[0]?.says.join(' ')).toMatch(/reason of yours/);
-    const other = await plan([...ready, ...events, reason(['spider-with-champagne'])]);
-    expect(other.visits).toEqual([]);
-    const given = await plan([...ready, ...events, reason([caution])]);
-    expect(given.visits.length).toBeGreaterThan(0);
-  });
-
-  test('never with a problem gene on both sides without a reason', async () => {
-    // Spider with Spider: two copies are not known to live (trade consensus; the catalogue's grade).
-    const spiders = [her, him].map((animal) =>
-      anEvent('identified', { animal, traits: 'Spider', at: on('2026-11-01') }),
-    );
-    const without = await plan([...ready, ...spiders]);
-    expect(without.visits).toEqual([]);
-    expect(without.unplanned[0]?.says.join(' ')).toMatch(/reason of yours/);
   });
 
   test('not after an ovulation, in blue, or for three days after a meal, and says so', async () => {

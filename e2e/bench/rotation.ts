@@ -15,7 +15,8 @@ import { atLeast, atMost, median, print, rounded, type Tell } from './figure.ts'
 // over two invented months beside a careful keeper who plans by hand.
 
 const SIZE = { males: 12, females: 40, nights: 60 };
-const SEEDS = [1, 2, 3, 4, 5, 6];
+// The weights of the objective were chosen on seeds 1 to 16; these had no part in it.
+const SEEDS = Array.from({ length: 24 }, (_, i) => 101 + i);
 const MOST_MS = 2_000;
 
 export async function rotationFigures(tell: Tell): Promise<void> {

@@ -17,6 +17,7 @@ import type { Spot } from './state/readings.ts';
 import type { AnimalView } from './views/animal-view.ts';
 import type { CaptureView, Found } from './views/capture-view.ts';
 import type { ChooseAsk, ChooseView } from './views/choose-view.ts';
+import type { DropsAsk, DropsView } from './views/drops-view.ts';
 import type { EveningView } from './views/evening-view.ts';
 import type { FeedingView } from './views/feeding-view.ts';
 import type { Hit } from './views/find-view.ts';
@@ -96,6 +97,7 @@ export interface Views extends HatcheryViews {
   readonly mates: { readonly ask: MatesAsk; readonly view: readonly MateCell[] };
   /** Tonight's moves of males, by the plan that was kept. */
   readonly moves: { readonly ask: null; readonly view: MovesView };
+  readonly drops: { readonly ask: DropsAsk; readonly view: DropsView };
   readonly moveCounts: { readonly ask: null; readonly view: MoveCounts };
   /** What is made of words about genes that are still being typed. */
   readonly reading: { readonly ask: string; readonly view: Reading };

@@ -4,6 +4,7 @@ import { animalView } from '../domain/views/animal-view.ts';
 import { calendarEntries } from '../domain/views/calendar-view.ts';
 import { chooseView } from '../domain/views/choose-view.ts';
 import { clutchView } from '../domain/views/clutch-view.ts';
+import { dropsView } from '../domain/views/drops-view.ts';
 import { eveningView } from '../domain/views/evening-view.ts';
 import { fathersView } from '../domain/views/father-offers.ts';
 import { feedingView } from '../domain/views/feeding-view.ts';
@@ -61,6 +62,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   rotation: (_ask, picture) => rotationView(picture),
   mates: matesView,
   moves: (_ask, picture) => movesView(picture),
+  drops: dropsView,
   moveCounts: (_ask, picture) => moveCounts(picture),
   reading: readingView,
   young: youngView,

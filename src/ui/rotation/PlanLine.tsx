@@ -2,8 +2,10 @@ import type { Draft } from '../../domain/events/event.ts';
 import { addDays, type Day } from '../../domain/core/calendar.ts';
 import type { PlannedVisit } from '../../domain/views/plan-view.ts';
 import { Unfolds } from '../components/Unfolds.tsx';
+
 import { useModel } from '../model.ts';
 import { nightWords } from '../night.ts';
+import { MoveVisit } from './MoveVisit.tsx';
 
 type Rule = Extract<Draft, { type: 'visit-ruled' }>['rule'];
 
@@ -36,6 +38,7 @@ export function PlanLine({ visit }: { readonly visit: PlannedVisit }) {
           : `${visit.malePosition ?? '–'} → ${visit.femalePosition ?? '–'}`}{' '}
         · {visit.choice}
       </p>
+      {!visit.isUnderWay && <MoveVisit visit={visit} />}
       {!visit.isUnderWay && (
         <Unfolds summary="Change">
           {() => (

@@ -10,7 +10,8 @@ import {
 import { highsSolver } from '../../../src/worker/planner/highs-solver.ts';
 
 const SIZE = { males: 12, females: 40, nights: 60 };
-const SEEDS = [1, 2, 3, 4, 5, 6];
+// The weights of the objective were chosen on seeds 1 to 16; these had no part in it.
+const SEEDS = [101, 102, 103, 104, 105, 106, 107, 108];
 
 const together = (trials: readonly Trial[]): Trial => {
   const sum = (of: (trial: Trial) => number) => trials.reduce((all, each) => all + of(each), 0);

@@ -25,6 +25,8 @@ interface Story {
   readonly laid: EventOf<'laid'>;
   readonly night: number;
   readonly males: readonly AnimalId[];
+  /** Of the last clutch nobody wrote down who the father may be. */
+  readonly isStated: boolean;
   readonly young: readonly Young[];
   /** The first pip, and the night all were out. */
   readonly pips: number;
@@ -114,7 +116,7 @@ function logProbe(incubator: IncubatorId, driftC: number, book: Logbook, chance:
 
 /** What is done in the evening with the eggs of one clutch. */
 function watch(
-  { laid, night: laidOn, males, out }: Story,
+  { laid, night: laidOn, males, isStated, out }: Story,
   night: number,
   incubator: IncubatorId,
   book: Logbook,
@@ -129,7 +131,7 @@ function watch(
       { male: first ?? ('unknown' as const), grounds: 'locked' as const },
       ...others.map((male) => ({ male, grounds: 'together' as const })),
     ];
-    book.write({ type: 'paternity-stated', animal, clutch, sires });
+    if (isStated) book.write({ type: 'paternity-stated', animal, clutch, sires });
     book.write({ type: 'eggs-set', clutch, incubator, shelf: String(chance.whole(1, 3)) });
     book.write({ type: 'eggs-felt', animal, left: 'none' });
   }
@@ -179,6 +181,7 @@ function storiesIn(events: readonly RackEvent[], nights: Nights, chance: Chance)
     if (event.type !== 'arrived' || event.hatchedDay === undefined) continue;
     hatchDays.set(event.animal, daysBetween(nights.day(0), addDays(event.hatchedDay, 0)));
   }
+  const last = events.findLast(({ type }) => type === 'laid');
   return events.flatMap((event): Story[] => {
     if (event.type !== 'laid') return [];
     const night = nightOf(event);
@@ -201,6 +204,7 @@ function storiesIn(events: readonly RackEvent[], nights: Nights, chance: Chance)
       ),
     ];
     const out = Math.max(pips + 3, ...young.map(({ named }) => named));
-    return [{ laid: event, night, males: males.slice(0, 4), young, pips, out }];
+    const isStated = event !== last;
+    return [{ laid: event, night, males: males.slice(0, 4), isStated, young, pips, out }];
   });
 }

@@ -11,6 +11,7 @@ import { growthFigures } from './growth.ts';
 import { lighthouseFigures } from './lighthouse.ts';
 import { machineFigure } from './machine.ts';
 import { pedigreeFigures } from './pedigree.ts';
+import { plannerFigures } from './planner.ts';
 import { rotationFigures } from './rotation.ts';
 import { windowFigures } from './windows.ts';
 
@@ -26,6 +27,7 @@ geneFigures(print);
 choosingFigures(print);
 pedigreeFigures(print);
 await rotationFigures(print);
+await plannerFigures(print);
 await bundleFigures(print);
 await browserFigures(print);
 await lighthouseFigures(print);

@@ -16,8 +16,9 @@ export const dueMoves = (picture: Picture): DueMoves => ({
 });
 
 /** Whether he went in with her that evening or later. */
-export function wasBegun(visit: Visit, night: Night, { animal, facts }: Picture): boolean {
-  const stays = animal(visit.male)?.season?.stays ?? [];
+export function wasBegun(visit: Visit, night: Night, picture: Picture): boolean {
+  const { facts } = picture;
+  const stays = picture.animal(visit.male)?.season?.stays ?? [];
   return stays.some(
     ({ female, since }) =>
       female === visit.female && daysBetween(facts.night, facts.nightOf(since)) >= night,

@@ -20,6 +20,6 @@ export function rotationWords(event: RotationEvent, nameOf: (id: AnimalId) => st
     case 'evenings-away':
       return `${event.from} to ${event.last}: ${event.is === 'away' ? 'nobody there' : 'somebody there'} in the evening`;
     case 'visits-planned':
-      return `plan kept: ${event.visits.length} visits`;
+      return `plan kept: ${event.visits.length} ${event.visits.length === 1 ? 'visit' : 'visits'}`;
   }
 }

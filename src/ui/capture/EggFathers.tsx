@@ -29,9 +29,9 @@ export function EggFathers({
         onPress={() => onState(stated ? undefined : { type: 'paternity-stated', animal, sires })}
         under={stated ? 'written with the eggs' : 'by the records; tap to state it'}
       >
-        {likely.map(({ name }) => name).join(' or ')}
+        {likely.length === 1 ? 'Father' : 'Fathers'}: {likely.map(({ name }) => name).join(' or ')}
       </Slab>
-      <Unfolds summary="Why they may be the fathers">
+      <Unfolds summary="Why">
         {() => (
           <ul class="small">
             {offers.map(({ male, says }) => (

@@ -6,6 +6,8 @@ import { useModel, useView } from '../model.ts';
 import { AwayEvenings } from './AwayEvenings.tsx';
 import { PlanLine } from './PlanLine.tsx';
 
+const visitsWords = (n: number): string => (n === 1 ? '1 visit' : `${n} visits`);
+
 /** The plan of the next nights, made anew whenever a record changes the facts. */
 export function PlanPage() {
   const { desk, failWith, write } = useModel();
@@ -27,7 +29,7 @@ export function PlanPage() {
   const keep = () =>
     void write({
       drafts: [{ type: 'visits-planned', ...view.toKeep, visits: [...view.toKeep.visits] }],
-      words: `Plan kept: ${view.toKeep.visits.length} visits`,
+      words: `Plan kept: ${visitsWords(view.toKeep.visits.length)}`,
     });
   return (
     <>

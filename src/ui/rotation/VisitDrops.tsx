@@ -17,8 +17,8 @@ export const placesIn = ({ evenings, females }: DropsView): readonly Place[] => 
 
 /** "Thu 26 Nov, out on Sun 29 Nov: free", or the limit in its way. */
 export function placeWords({ kind, drop }: Place): string {
-  const who = kind === 'female' ? `${drop.name}, ` : '';
-  const when = `${who}in on ${nightWords(drop.in)}, out on ${nightWords(drop.out)}`;
+  const who = kind === 'female' ? `${drop.name}: in on` : 'In on';
+  const when = `${who} ${nightWords(drop.in)}, out on ${nightWords(drop.out)}`;
   return drop.stop === undefined ? `${when}: nothing stands against it.` : `${when}: ${drop.stop}`;
 }
 

@@ -22,7 +22,7 @@ for (const light of ['dark', 'light', 'red'] as const) {
       test(`every screen is photographed, fits its width and passes axe, ${name}`, async ({
         page,
       }, info) => {
-        test.setTimeout(240_000);
+        test.setTimeout(480_000);
         await page.addInitScript((chosen) => {
           localStorage.setItem('nightdrop.light', chosen);
         }, light);

@@ -16,8 +16,13 @@ export function hoursWords(minutes: number): string {
   return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
 }
 
-export const agoWords = (minutes: number): string =>
-  minutes < 1 ? 'just now' : `${hoursWords(minutes)} ago`;
+/** @example agoWords(4_000) //=> '2 days ago' */
+export function agoWords(minutes: number): string {
+  if (minutes < 1) return 'just now';
+  return minutes < 2 * 1440
+    ? `${hoursWords(minutes)} ago`
+    : `${Math.floor(minutes / 1440)} days ago`;
+}
 
 export const madeBy = ({ sensor }: Pick<Measured, 'sensor'>): string =>
   sensor === undefined ? 'By hand' : sensor;

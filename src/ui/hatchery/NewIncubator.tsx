@@ -2,6 +2,7 @@ import { tenth } from '../../domain/core/tenth.ts';
 import { useState } from 'preact/hooks';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
+import { ValueStepper } from '../components/ValueStepper.tsx';
 import { useDraft, useModel } from '../model.ts';
 
 const HIGHEST_C = 34;
@@ -33,16 +34,14 @@ export function NewIncubator({ onClose }: { readonly onClose: () => void }) {
           onInput={({ currentTarget }) => setName(currentTarget.value)}
         />
       </label>
-      <div class="stepper" role="group" aria-label="Set to">
-        <span>Set to</span>
-        <button type="button" aria-label="Cooler" onClick={() => step(-0.1)}>
-          −
-        </button>
-        <output aria-label="Set to">{targetC.toFixed(1)} °C</output>
-        <button type="button" aria-label="Warmer" onClick={() => step(0.1)}>
-          +
-        </button>
-      </div>
+      <p class="small">Its thermostat is set to</p>
+      <ValueStepper
+        name="Set to"
+        words={`${targetC.toFixed(1)}\u00a0°C`}
+        canLess={targetC > LOWEST_C}
+        canMore={targetC < HIGHEST_C}
+        onStep={(steps) => step(steps / 10)}
+      />
       <Slab icon="heat" kind="main" disabled={name.trim() === ''} onPress={save}>
         Write
       </Slab>

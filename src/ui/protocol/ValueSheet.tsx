@@ -6,7 +6,7 @@ import { NumberPad } from '../components/NumberPad.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useModel } from '../model.ts';
-import { Stepper } from './Stepper.tsx';
+import { ValueStepper } from '../components/ValueStepper.tsx';
 import { WhatChanges } from './WhatChanges.tsx';
 
 /** One number: why it is what it is, another one, and what that would change tonight. */
@@ -47,7 +47,7 @@ export function ValueSheet({
   return (
     <Sheet title={name} onClose={close}>
       <p>{row.why}</p>
-      <Stepper
+      <ValueStepper
         words={words}
         name={name}
         canLess={value * entry.times > entry.least}

@@ -11,6 +11,7 @@ import { chanceFrom } from './random.ts';
 import { furnish } from './room.ts';
 import { tellRotation } from './rotation.ts';
 import { moveMales } from './pairing.ts';
+import { tellSales } from './sales.ts';
 import { tellPantry } from './pantry.ts';
 import { liveOneDay } from './growth.ts';
 import { watchQuarantine } from './quarantine.ts';
@@ -42,6 +43,7 @@ export function simulate(scenario: Scenario): RackEvent[] {
     ...events,
     ...tellHatchery(events, nights, scenario),
     ...tellPantry(events, nights, scenario),
+    ...tellSales(events, nights, scenario),
   ].toSorted((a, b) => (a.id < b.id ? -1 : 1));
 }
 

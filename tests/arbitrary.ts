@@ -5,10 +5,12 @@ import { RackEvent, type EventType } from '../src/domain/events/event.ts';
 import * as fields from '../src/domain/events/fields.ts';
 import { EggMark } from '../src/domain/events/clutch.ts';
 import { GeneId } from '../src/domain/events/genes.ts';
+import { Currency } from '../src/domain/events/sales.ts';
 import { OwnValue, ValueKey } from '../src/domain/events/household.ts';
 import { protocolValues } from '../src/domain/protocol/values.ts';
 import {
   animalId,
+  buyerId,
   clutchId,
   code,
   eventId,
@@ -50,6 +52,8 @@ const pools = new Map<unknown, fc.Arbitrary<unknown>>([
   [fields.ClutchId, few(clutchId, 3)],
   [fields.IncubatorId, few(incubatorId, 2)],
   [fields.PhotoId, few(photoId, 3)],
+  [fields.BuyerId, few(buyerId, 2)],
+  [Currency, fc.constantFrom('EUR', 'USD', 'JPY', 'KWD')],
   [fields.LabelCode, few(code, 5)],
   [fields.EventId, anyEventId],
   [fields.Moment, anyMoment],

@@ -4,6 +4,7 @@ import {
   ID_LENGTH,
   WRITER_LENGTH,
   type AnimalId,
+  type BuyerId,
   type ClutchId,
   type EventId,
   type IncubatorId,
@@ -24,4 +25,5 @@ export const roomId = (n: number): RoomId => `r-${eventId(n)}` as RoomId;
 export const clutchId = (n: number): ClutchId => `c-${eventId(n)}` as ClutchId;
 export const incubatorId = (n: number): IncubatorId => `i-${eventId(n)}` as IncubatorId;
 export const photoId = (n: number): PhotoId => `p-${eventId(n)}` as PhotoId;
+export const buyerId = (n: number): BuyerId => `b-${eventId(n)}` as BuyerId;
 export const code = (n: number): LabelCode => labelCode(n * 7_919);

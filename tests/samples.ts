@@ -3,6 +3,7 @@ import type { EventOf, EventType } from '../src/domain/events/event.ts';
 import type { Prey } from '../src/domain/events/feeding.ts';
 import {
   animalId,
+  buyerId,
   clutchId,
   code,
   eventId,
@@ -160,6 +161,13 @@ export const samples: Samples = {
     visits: [{ ...pair, in: '2026-11-24' as Day, out: '2026-11-27' as Day }],
   },
   'photo-kept': { animal, photo: photoId(1), about: eventId(1), bytes: 182_000 },
+  'put-up-for-sale': { animal, price: { minor: 45_000, currency: 'EUR' } },
+  'taken-off-sale': { animal },
+  reserved: { animal, buyer: buyerId(1), until: '2026-12-08' as Day },
+  sold: { animal, buyer: buyerId(1), price: { minor: 45_000, currency: 'EUR' } },
+  'handed-over': { animal, how: 'collected' },
+  'sale-ended': { animal, why: 'fell through' },
+  'source-stated': { animal, code: 'C' },
   'protocol-set': { values: { maleStayDays: 2, weighDays: null } },
   'vet-stated': { name: 'Dr Ahorn', phone: '01632 960017' },
   struck: { target: eventId(1), reason: 'mistap' },

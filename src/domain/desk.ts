@@ -39,6 +39,7 @@ import type { ProtocolView } from './views/protocol-view.ts';
 import type { Reading } from './views/reading-view.ts';
 import type { RoomAsk, RoomView } from './views/room-view.ts';
 import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
+import type { SaleCommands, SaleViews } from './views/sale-desk.ts';
 import type { RotationView } from './views/rotation-view.ts';
 import type { SeasonView } from './views/season-view.ts';
 import type { TonightView } from './views/tonight-view.ts';
@@ -69,7 +70,7 @@ export interface DeskStatus {
 }
 
 /** What a screen can watch: what it says when asked, and what it gets, now and after each change. */
-export interface Views extends HatcheryViews {
+export interface Views extends HatcheryViews, SaleViews {
   readonly status: { readonly ask: null; readonly view: DeskStatus };
   readonly tonight: { readonly ask: null; readonly view: TonightView };
   readonly tomorrow: { readonly ask: null; readonly view: TonightView };
@@ -132,7 +133,7 @@ export type Recorded =
   /** Not written yet: ask, and send it again with these codes accepted. */
   | { readonly kind: 'asked'; readonly doubts: readonly Doubt[] };
 
-export interface Commands extends HatcheryCommands {
+export interface Commands extends HatcheryCommands, SaleCommands {
   /** Opens a collection, or begins an empty one. */
   readonly open: { readonly ask: CollectionName; readonly answer: DeskStatus };
   readonly record: {

@@ -117,6 +117,17 @@ export const sources = {
     kind: 'published',
     cite: 'Ellis T.M. & Chappell M.A. 1987, J Comp Physiol B 157:393–402: clutches of about 32 % of the weight before laying, which is 47 % of the weight after it.',
   },
+  citesSource: {
+    kind: 'published',
+    cite: 'CITES Resolution Conf. 12.3 (Rev.), Permits and certificates: codes for the source of a specimen. Python regius stands in Appendix II.',
+  },
+  sending: practice(
+    'nothing is sent that is unwell, in blue or fed within 3 days; many do not send below 4 °C or above 32 °C at either end.',
+  ),
+  unwellSale: practice(
+    'an animal under treatment, in quarantine or with a grave sign stays. In places selling it then is forbidden, as under Schedule 3 of SI 2018/486 in England.',
+  ),
+  heldBack: practice('a young one kept back for breeding is not on offer.'),
   established: practice('three to five unaided meals in a row before a young one is sold.'),
   roomTemperatures: practice(
     'hot spot 31–33 °C; air of the rack 26–28 °C by day, 24–26 °C by night: 1 °C either side.',

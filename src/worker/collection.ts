@@ -7,6 +7,7 @@ import { createPicture, type Picture } from '../domain/picture/picture.ts';
 import type { EventLog } from '../domain/ports.ts';
 import { tubRules } from '../domain/rules/tub-rules.ts';
 import { createLedger } from '../domain/state/ledger.ts';
+import type { BuyerShelf } from '../store/buyer-shelf.ts';
 import type { NoteShelf } from '../store/device-notes.ts';
 import type { PhotoShelf } from '../store/photo-shelf.ts';
 import type { PictureShelf } from '../store/picture-shelf.ts';
@@ -19,6 +20,7 @@ export interface World {
   readonly notes: NoteShelf;
   /** Fetched when the first picture is asked for: a start does not need it. */
   readonly photos: () => Promise<PhotoShelf>;
+  readonly buyers: () => Promise<BuyerShelf>;
   readonly inMemoryOnly: boolean;
   readonly clock: () => Clock;
   readonly chance: () => number;

@@ -16,6 +16,7 @@ import { deskStatus } from './desk-status.ts';
 import { createPlanner } from './planner/plan-handler.ts';
 import { createReadingsReader } from './readings.ts';
 import { photoHandlers } from './photo-handlers.ts';
+import { saleHandlers } from './sale-handlers.ts';
 import type { LookedInto } from './restore.ts';
 
 type Handlers = {
@@ -134,6 +135,7 @@ export function createDeskKeeper(
   return {
     handlers: {
       ...photoHandlers(world),
+      ...saleHandlers(world, collection),
       record,
       strike: ({ ids, reason }) => write(ids.map((target) => ({ type: 'struck', target, reason }))),
       async makeRack(wanted) {

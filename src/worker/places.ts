@@ -8,7 +8,7 @@ import type { World } from './collection.ts';
 export async function places(
   database: string,
   build: string,
-): Promise<Pick<World, 'log' | 'shelf' | 'notes' | 'photos' | 'inMemoryOnly'>> {
+): Promise<Pick<World, 'log' | 'shelf' | 'notes' | 'photos' | 'buyers' | 'inMemoryOnly'>> {
   try {
     const log = createIdbLog(`${database}-log`);
     await log.readAfter(Number.MAX_SAFE_INTEGER - 1);
@@ -17,6 +17,7 @@ export async function places(
       shelf: createPictureShelf(`${database}-picture`, build),
       notes: createNoteShelf(`${database}-notes`),
       photos: once(async () => (await photoShelves()).createPhotoShelf(`${database}-photos`)),
+      buyers: once(async () => (await buyerShelves()).createBuyerShelf(`${database}-buyers`)),
       inMemoryOnly: false,
     };
   } catch {
@@ -25,13 +26,14 @@ export async function places(
 }
 
 const photoShelves = () => import('../store/photo-shelf.ts');
+const buyerShelves = () => import('../store/buyer-shelf.ts');
 
 function once<Made>(make: () => Promise<Made>): () => Promise<Made> {
   let made: Promise<Made> | undefined;
   return () => (made ??= make());
 }
 
-function forgetful(): Pick<World, 'shelf' | 'notes' | 'photos'> {
+function forgetful(): Pick<World, 'shelf' | 'notes' | 'photos' | 'buyers'> {
   let notes = {};
   return {
     shelf: { load: async () => undefined, save: async () => {}, clear: async () => {} },
@@ -43,5 +45,6 @@ function forgetful(): Pick<World, 'shelf' | 'notes' | 'photos'> {
       clear: async () => {},
     },
     photos: once(async () => (await photoShelves()).createMemoryPhotos()),
+    buyers: once(async () => (await buyerShelves()).createMemoryBuyers()),
   };
 }

@@ -21,13 +21,16 @@ import { matesView } from '../domain/views/mates-view.ts';
 import { moveCounts, movesView } from '../domain/views/moves-view.ts';
 import { pairView } from '../domain/views/pair-view.ts';
 import { pairWarningsView } from '../domain/views/pair-warnings-view.ts';
+import { papersView } from '../domain/views/papers-view.ts';
 import { preyView } from '../domain/views/prey-view.ts';
 import { protocolPreview } from '../domain/views/protocol-preview.ts';
 import { protocolView } from '../domain/views/protocol-view.ts';
 import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
 import { readingView } from '../domain/views/reading-view.ts';
+import { registerView } from '../domain/views/register-view.ts';
 import { roomView } from '../domain/views/room-view.ts';
 import { rotationView } from '../domain/views/rotation-view.ts';
+import { salesView } from '../domain/views/sales-view.ts';
 import { seasonView } from '../domain/views/season-view.ts';
 import { tomorrowView } from '../domain/views/tomorrow-view.ts';
 import { weightView } from '../domain/views/weight-view.ts';
@@ -75,6 +78,9 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   clutch: clutchView,
   fathers: fathersView,
   incubator: incubatorView,
+  sales: (_ask, picture) => salesView(picture),
+  papers: papersView,
+  register: registerView,
   labels: (_ask, picture) => labelsView(picture),
   protocol: (_ask, picture) => protocolView(picture),
   protocolPreview,

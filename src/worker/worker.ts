@@ -138,14 +138,17 @@ function readHistoryWhenQuiet(): void {
   }, QUIET_MS);
 }
 
-async function fillDemo({ collection }: Open): Promise<void> {
-  const [{ simulate }, { demoScenario }] = await Promise.all([
+async function fillDemo({ collection, world }: Open): Promise<void> {
+  const [{ simulate }, { demoScenario }, { demoBuyers }] = await Promise.all([
     import('../../demo-data/simulate.ts'),
     import('../../demo-data/scenario.ts'),
+    import('../../demo-data/buyers.ts'),
   ]);
   const now = clock();
   const night = roomNight(momentOf(now), defaultProtocol.rolloverHour);
   await collection.write(simulate(demoScenario(night, now.offsetMin)));
+  const buyers = await world.buyers();
+  for (const buyer of demoBuyers(night)) await buyers.keep(buyer);
 }
 
 async function eraseDemo(): Promise<null> {
@@ -157,6 +160,7 @@ async function eraseDemo(): Promise<null> {
       before.world.shelf.clear(),
       before.world.notes.clear(),
       before.world.photos().then((photos) => photos.clear()),
+      before.world.buyers().then((buyers) => buyers.clear()),
     ]);
     open = undefined;
     shown = undefined;

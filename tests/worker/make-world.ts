@@ -2,6 +2,7 @@ import type { Clock } from '../../src/domain/core/calendar.ts';
 import { createMinter, type DeviceId } from '../../src/domain/core/ids.ts';
 import type { EventLog } from '../../src/domain/ports.ts';
 import type { DeviceNotes, NoteShelf } from '../../src/store/device-notes.ts';
+import { createMemoryBuyers, type BuyerShelf } from '../../src/store/buyer-shelf.ts';
 import { createMemoryLog } from '../../src/store/memory-log.ts';
 import { createMemoryPhotos, type PhotoShelf } from '../../src/store/photo-shelf.ts';
 import type { PictureShelf, SavedPicture } from '../../src/store/picture-shelf.ts';
@@ -15,6 +16,7 @@ export interface Device {
   readonly shelf: PictureShelf & { saved?: SavedPicture | undefined };
   readonly notes: NoteShelf;
   readonly photos: PhotoShelf;
+  readonly buyers: BuyerShelf;
   clock: Clock;
   readonly alone: World['alone'];
 }
@@ -61,6 +63,7 @@ export const aDevice = (log: EventLog = createMemoryLog()): Device => ({
   shelf: memoryShelf(),
   notes: memoryNotes(),
   photos: createMemoryPhotos(),
+  buyers: createMemoryBuyers(),
   clock: clockAt(TONIGHT),
   alone: queue(),
 });
@@ -76,6 +79,7 @@ export async function openTab(device: Device, writer = 'TAB01') {
     shelf: device.shelf,
     notes: device.notes,
     photos: async () => device.photos,
+    buyers: async () => device.buyers,
     inMemoryOnly: true,
     clock,
     // Park, S.K. & Miller, K.W. 1988: the minimal standard generator. From memory.

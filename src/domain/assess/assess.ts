@@ -4,7 +4,7 @@ import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
 import { assessScan, assessShed } from './assess-body.ts';
 import { assessProtocol, assessVet } from './assess-household.ts';
-import { assessLeaving } from './assess-leaving.ts';
+import { assessHandOver, assessLeaving, assessSale } from './assess-leaving.ts';
 import { assessMeal } from './assess-meal.ts';
 import { assessIntroduction } from './assess-pair.ts';
 import { assessRoomReading } from './assess-room.ts';
@@ -66,6 +66,11 @@ function byKind(draft: Draft, animal: Animal, picture: Picture, previous: Previo
       return assessScan(draft, animal, picture);
     case 'left':
       return assessLeaving(draft, animal, picture);
+    case 'reserved':
+    case 'sold':
+      return assessSale(animal, picture);
+    case 'handed-over':
+      return assessHandOver(draft, animal, picture);
     case 'moved':
       return assessMove(draft, animal, picture);
     default:
@@ -73,9 +78,17 @@ function byKind(draft: Draft, animal: Animal, picture: Picture, previous: Previo
   }
 }
 
+/** What may well be said of one that has left. */
+const ofTheGone: ReadonlySet<Draft['type']> = new Set([
+  'came-back',
+  'arrived',
+  'sale-ended',
+  'source-stated',
+]);
+
 /** Records about one that was sold or died are kept only on the keeper's word. */
 function goneDoubt(draft: Draft, animal: Animal): Doubt | undefined {
-  return animal.gone && draft.type !== 'came-back' && draft.type !== 'arrived'
+  return animal.gone && !ofTheGone.has(draft.type)
     ? {
         code: 'gone',
         message: `${animal.name} is on record as ${animal.gone.how}. Write it anyway?`,

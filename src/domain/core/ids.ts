@@ -19,6 +19,8 @@ export type ClutchId = string & z.core.$brand<'ClutchId'>;
 export type IncubatorId = string & z.core.$brand<'IncubatorId'>;
 /** A picture, kept apart from the log. */
 export type PhotoId = string & z.core.$brand<'PhotoId'>;
+/** A buyer, of whom the log holds nothing but this. */
+export type BuyerId = string & z.core.$brand<'BuyerId'>;
 /** The one household a collection belongs to. */
 export type HouseId = 'h-house';
 export const HOUSE: HouseId = 'h-house';
@@ -53,6 +55,7 @@ export interface Minter {
   clutch(): ClutchId;
   incubator(): IncubatorId;
   photo(): PhotoId;
+  buyer(): BuyerId;
   /** Later ids will sort after this one, even if this device's clock is behind. */
   seen(id: EventId): void;
 }
@@ -90,6 +93,7 @@ export function createMinter(writer: DeviceId, nowMs: () => number): Minter {
     clutch: () => `c-${next()}` as ClutchId,
     incubator: () => `i-${next()}` as IncubatorId,
     photo: () => `p-${next()}` as PhotoId,
+    buyer: () => `b-${next()}` as BuyerId,
     seen(id) {
       const ms = timeOf(id);
       if (ms >= lastMs) {

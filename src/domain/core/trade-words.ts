@@ -36,6 +36,12 @@ export const eggTroubles = [
   'dead at full term',
 ] as const;
 
+/** How an animal goes to its buyer. */
+export const handOvers = ['collected', 'brought', 'sent'] as const;
+
+/** Codes for where an animal comes from, of those that can be so for this species. Source: citesSource. */
+export const citesSources = ['C', 'F', 'R', 'W', 'O', 'I', 'U'] as const;
+
 /** What is looked for on a hatchling as it comes out. */
 export const hatchDefects = [
   'kink',

@@ -13,6 +13,7 @@ import { placeEvents } from './places.ts';
 import { preyEvents } from './prey.ts';
 import { roomEvents } from './room.ts';
 import { rotationEvents } from './rotation.ts';
+import { saleEvents } from './sales.ts';
 
 /**
  * Everything that can be recorded. This schema is the single definition: types, the import check
@@ -32,6 +33,7 @@ export const RackEvent = z.discriminatedUnion('type', [
   ...rotationEvents,
   ...genesEvents,
   ...photoEvents,
+  ...saleEvents,
   ...householdEvents,
   ...correctionEvents,
 ]);

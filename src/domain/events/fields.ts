@@ -23,6 +23,7 @@ export const RoomId = id<'RoomId'>('r-');
 export const ClutchId = id<'ClutchId'>('c-');
 export const IncubatorId = id<'IncubatorId'>('i-');
 export const PhotoId = id<'PhotoId'>('p-');
+export const BuyerId = id<'BuyerId'>('b-');
 export const DeviceId = z
   .string()
   .check(z.regex(new RegExp(`^[${SYMBOLS}]{${WRITER_LENGTH}}$`)))

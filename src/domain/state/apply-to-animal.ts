@@ -60,6 +60,9 @@ function change(animal: Copy<Animal>, event: RackEvent): void {
     case 'held-back':
       animal.heldBack = true;
       break;
+    case 'put-up-for-sale':
+      animal.heldBack = false;
+      break;
     case 'left':
       animal.gone = { id: event.id, how: event.how, at: event.at };
       animal.tub = undefined;

@@ -6,6 +6,7 @@ import { showPrey } from '../protocol/planned-meal.ts';
 import { clutchWords } from './clutch-words.ts';
 import { preyWords } from './prey-words.ts';
 import { rotationWords } from './rotation-words.ts';
+import { saleWords } from './sale-words.ts';
 
 export const outcomeWords = {
   ate: 'ate',
@@ -94,6 +95,14 @@ export function eventWords(event: RackEvent, nameOf: (id: AnimalId) => string): 
     case 'heat-failed':
     case 'heat-back':
       return clutchWords(event, nameOf);
+    case 'put-up-for-sale':
+    case 'taken-off-sale':
+    case 'reserved':
+    case 'sold':
+    case 'handed-over':
+    case 'sale-ended':
+    case 'source-stated':
+      return saleWords(event);
     case 'photo-kept':
       return 'picture kept';
     case 'arrived':

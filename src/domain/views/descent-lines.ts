@@ -1,0 +1,83 @@
+import { dateWords } from '../core/day-words.ts';
+import type { AnimalId } from '../core/ids.ts';
+import type { Picture } from '../picture/picture.ts';
+import type { Animal } from '../state/animal.ts';
+import type { Clutch } from '../state/clutch.ts';
+import { genesView, type GeneLine } from './genes-view.ts';
+
+/** A fact of a card, with its heading. */
+export type Fact = readonly [term: string, says: string];
+
+/** Dam and possible sires, each with what it rests on. */
+export function parentLines(animal: Animal, picture: Picture): readonly Fact[] {
+  const clutch = animal.hatched && clutchOf(animal.hatched.clutch, picture);
+  return [
+    ['Dam', damWords(animal, clutch, picture)],
+    ['Sire', sireWords(animal, clutch, picture)],
+  ];
+}
+
+const clutchOf = (id: string, { ledger }: Picture): Clutch | undefined => {
+  const found = ledger.subjects.get(id as Clutch['id']);
+  return found && 'kind' in found && found.kind === 'clutch' ? found : undefined;
+};
+
+function damWords(animal: Animal, clutch: Clutch | undefined, picture: Picture): string {
+  const { facts } = picture;
+  if (clutch?.dam) {
+    const laid = clutch.laid ? `, eggs of ${dateWords(facts.nightOf(clutch.laid.at))}` : '';
+    return `${described(clutch.dam, picture)}; by records${laid}`;
+  }
+  return animal.dam ? `${described(animal.dam, picture)}; as stated` : 'not known';
+}
+
+const together = { together: 'were together', locked: 'seen locked' } as const;
+
+function sireWords(animal: Animal, clutch: Clutch | undefined, picture: Picture): string {
+  const sires = clutch?.paternity?.sires;
+  if (sires) {
+    return sires
+      .map(({ male, grounds }) => {
+        const words = grounds in together ? together[grounds as keyof typeof together] : grounds;
+        if (male === 'none') return `none (${words})`;
+        return `${male === 'unknown' ? 'an unknown male' : described(male, picture)} (${words})`;
+      })
+      .join(', or ');
+  }
+  if (animal.sires.length === 0) return 'not known';
+  const names = animal.sires.map((id) => described(id, picture)).join(', or ');
+  return `${names}; as stated`;
+}
+
+/** @example 'Cedar, Pastel het Clown' */
+function described(id: AnimalId, { animal, facts }: Picture): string {
+  const traits = animal(id)?.traits;
+  return traits === undefined ? facts.nameOf(id) : `${facts.nameOf(id)}, ${traits}`;
+}
+
+/** What is claimed of one gene, and how sure it is. */
+export interface GeneClaim {
+  readonly name: string;
+  /** "one copy", "66 %" */
+  readonly has: string;
+  readonly sure: string;
+}
+
+/** From the book of genes: what it carries or may carry by all records. */
+export function geneClaims(animal: Animal, picture: Picture): readonly GeneClaim[] {
+  const lines = genesView(animal.id, picture)?.lines ?? [];
+  return lines.map((line) => ({
+    name: line.name,
+    has: line.now,
+    sure: sureWords(line, animal),
+  }));
+}
+
+function sureWords({ locus, allele, chance, since, before, hasMoved }: GeneLine, animal: Animal) {
+  const test = animal.geneTests?.findLast((each) => each.locus === locus && each.allele === allele);
+  const was = `${since} ${before}`;
+  if (test) return `DNA test: ${test.result}`;
+  if (chance > 0 && chance < 1) return hasMoved ? `possible; ${was}` : `possible, ${since}`;
+  if (hasMoved) return `${chance === 0 ? 'ruled out' : 'proven'} by young; ${was}`;
+  return since === 'as stated' ? 'as stated' : 'by its parents and its looks';
+}

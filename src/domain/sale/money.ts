@@ -38,7 +38,7 @@ export function readMoney(text: string, currency: string): Result<Money> {
     return refuse('no-currency', 'Write the currency in three letters, as EUR or USD.');
   }
   const after = minorDigits(code);
-  const [, whole, part = ''] = /^(\d{1,10})(?:[.,](\d+))?$/.exec(text.trim()) ?? [];
+  const [, whole, part = ''] = /^(\d{1,12})(?:[.,](\d+))?$/.exec(text.trim()) ?? [];
   if (whole === undefined || part.length > after) {
     const example = after === 0 ? '450' : `450.${'5'.padEnd(after, '0')}`;
     return refuse('no-amount', `“${text.trim()}” is no amount of ${code}. Write it as ${example}.`);

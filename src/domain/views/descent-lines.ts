@@ -50,9 +50,10 @@ function sireWords(animal: Animal, clutch: Clutch | undefined, picture: Picture)
 }
 
 /** @example 'Cedar, Pastel het Clown' */
-function described(id: AnimalId, { animal, facts }: Picture): string {
-  const traits = animal(id)?.traits;
-  return traits === undefined ? facts.nameOf(id) : `${facts.nameOf(id)}, ${traits}`;
+function described(id: AnimalId, picture: Picture): string {
+  const traits = picture.animal(id)?.traits;
+  const name = picture.facts.nameOf(id);
+  return traits === undefined ? name : `${name}, ${traits}`;
 }
 
 /** What is claimed of one gene, and how sure it is. */

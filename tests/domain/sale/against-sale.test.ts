@@ -17,8 +17,8 @@ const ate = (ago: number) => anEvent('meal-offered', { animal, at: nightsAgo(ago
 const eats = [arrived, ate(30), ate(23), ate(16)];
 
 const rulesAgainst = (...events: readonly RackEvent[]) => {
-  const { animal: get, facts } = aPicture(events);
-  return againstSale(get(animal)!, facts).map(({ rule }) => rule);
+  const picture = aPicture(events);
+  return againstSale(picture.animal(animal)!, picture.facts).map(({ rule }) => rule);
 };
 const groupOf = (...events: readonly RackEvent[]) =>
   salesView(aPicture(events)).groups.find(({ lines }) => lines.length > 0)?.group;

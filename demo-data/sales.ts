@@ -36,10 +36,10 @@ export function tellSales(
     book.write({ type: 'handed-over', animal, how: 'collected' });
   }
 
-  const [first, second, third] = eatersOf(events, nights);
+  const [first, second, third, fourth] = eatersOf(events, nights);
   const last = shyOf(events, nights);
   evening(12);
-  for (const animal of [first, second, third, last]) {
+  for (const animal of [first, second, third, fourth, last]) {
     if (animal === undefined) continue;
     book.write({ type: 'source-stated', animal, code: 'C' });
     book.write({ type: 'put-up-for-sale', animal, price: euros(180) });
@@ -54,6 +54,7 @@ export function tellSales(
   evening(4);
   if (second) book.write({ type: 'sale-ended', animal: second, why: 'fell through' });
   if (third) book.write({ type: 'taken-off-sale', animal: third });
+  if (fourth) book.write({ type: 'sold', animal: fourth });
   return book.events;
 }
 

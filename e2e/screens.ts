@@ -3,6 +3,7 @@ import { captureStops, openCapture } from './capture-stops.ts';
 import { clutchStops } from './clutch-stops.ts';
 import { geneStops } from './gene-stops.ts';
 import { rotationStops } from './rotation-stops.ts';
+import { saleStops } from './sale-stops.ts';
 import { heading, to, type ScreenStop } from './screen-stop.ts';
 
 /** Opens the demo from the first screen. */
@@ -136,6 +137,7 @@ export const screens: readonly ScreenStop[] = [
     },
   },
   ...rotationStops,
+  ...saleStops,
   {
     name: 'find',
     visit: async (page) => {

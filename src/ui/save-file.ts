@@ -6,7 +6,7 @@
 export async function saveFile(
   name: string,
   text: string,
-  type: 'text/plain' | 'text/calendar' = 'text/plain',
+  type: 'text/plain' | 'text/calendar' | 'text/csv' = 'text/plain',
 ): Promise<boolean> {
   const file = new File([text], name, { type });
   // Absent on most desktops, whatever the types say.

@@ -89,7 +89,7 @@ export function papersView(id: AnimalId, picture: Picture): PapersView | undefin
     parents: parentLines(animal, picture),
     traits: animal.traits,
     genes: geneClaims(animal, picture),
-    meals: meals.slice(0, MEALS),
+    meals: meals.slice(0, MEALS).map(({ night, says }) => ({ night, says })),
     ...eaten(meals),
     masses: events.flatMap((event) =>
       event.type === 'weighed'

@@ -34,6 +34,9 @@ export function AnimalScreen({ id }: { readonly id: AnimalId }) {
       <a class="row-link" href={`#/lineage/${id}`}>
         <Icon name="pair" /> Lineage: parents, siblings, young
       </a>
+      <a class="row-link" href={`#/papers/${id}`}>
+        <Icon name="out" /> Sale and papers
+      </a>
       <WeightSection view={view} />
       <History lines={view.history} isWhole={view.isWhole} />
     </Page>

@@ -4,6 +4,7 @@ import { TonightScreen } from './TonightScreen.tsx';
 
 const AddScreen = lazy(async () => (await import('./AddScreen.tsx')).AddScreen);
 const AnimalScreen = lazy(async () => (await import('./AnimalScreen.tsx')).AnimalScreen);
+const BuyersScreen = lazy(async () => (await import('../sales/BuyersScreen.tsx')).BuyersScreen);
 const ChooseScreen = lazy(async () => (await import('../choosing/ChooseScreen.tsx')).ChooseScreen);
 const FeedingScreen = lazy(
   async () => (await import('../feeding/FeedingScreen.tsx')).FeedingScreen,
@@ -23,17 +24,22 @@ const LineageScreen = lazy(
 const MealsScreen = lazy(async () => (await import('./MealsScreen.tsx')).MealsScreen);
 const MovesScreen = lazy(async () => (await import('../rotation/MovesScreen.tsx')).MovesScreen);
 const NewRackScreen = lazy(async () => (await import('./NewRackScreen.tsx')).NewRackScreen);
+const PapersScreen = lazy(async () => (await import('../sales/PapersScreen.tsx')).PapersScreen);
 const PairScreen = lazy(async () => (await import('../genes/PairScreen.tsx')).PairScreen);
 const PreyScreen = lazy(async () => (await import('../feeding/PreyScreen.tsx')).PreyScreen);
 const ProtocolScreen = lazy(async () => (await import('./ProtocolScreen.tsx')).ProtocolScreen);
 const RackScreen = lazy(async () => (await import('./RackScreen.tsx')).RackScreen);
 const RacksScreen = lazy(async () => (await import('./RacksScreen.tsx')).RacksScreen);
+const RegisterScreen = lazy(
+  async () => (await import('../sales/RegisterScreen.tsx')).RegisterScreen,
+);
 const RemindersScreen = lazy(async () => (await import('./RemindersScreen.tsx')).RemindersScreen);
 const RoomScreen = lazy(async () => (await import('./RoomScreen.tsx')).RoomScreen);
 const RotationScreen = lazy(
   async () => (await import('../rotation/RotationScreen.tsx')).RotationScreen,
 );
 const SafeScreen = lazy(async () => (await import('./SafeScreen.tsx')).SafeScreen);
+const SalesScreen = lazy(async () => (await import('../sales/SalesScreen.tsx')).SalesScreen);
 const SeasonScreen = lazy(async () => (await import('./SeasonScreen.tsx')).SeasonScreen);
 const ShelfScreen = lazy(async () => (await import('./ShelfScreen.tsx')).ShelfScreen);
 
@@ -77,6 +83,14 @@ export function OtherScreen({ route }: { readonly route: readonly string[] }) {
       return <AddScreen position={second === '' ? undefined : second} />;
     case 'new-rack':
       return <NewRackScreen />;
+    case 'sales':
+      return <SalesScreen />;
+    case 'papers':
+      return <PapersScreen id={second as AnimalId} />;
+    case 'register':
+      return <RegisterScreen />;
+    case 'buyers':
+      return <BuyersScreen />;
     case 'labels':
       return <LabelsHost />;
     case 'reminders':

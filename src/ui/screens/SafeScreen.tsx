@@ -94,7 +94,10 @@ function BackUp({ status }: { readonly status: DeskStatus }) {
   return (
     <section class="stack">
       <h2>Back up</h2>
-      <p class="quiet">{lastWords(status)} Keep the copy off this phone.</p>
+      <p class="quiet">
+        {lastWords(status)} Keep the copy off this phone. <a href="#/buyers">Buyers</a> are not in
+        it.
+      </p>
       <Slab icon="safe" kind="main" onPress={() => void backUp()}>
         Back up now
       </Slab>

@@ -51,6 +51,9 @@ export function ShelfScreen() {
         <SlabLink icon="male" href="#/rotation" under="who visits whom in the next 14 nights">
           Share the males
         </SlabLink>
+        <SlabLink icon="out" href="#/sales" under="for sale, reserved, papers and the register">
+          Sales
+        </SlabLink>
         <SlabLink icon="print" href="#/labels">
           Print labels
         </SlabLink>

@@ -7,6 +7,7 @@ import type { RackEvent } from '../../../src/domain/events/event.ts';
 import type { Picture } from '../../../src/domain/picture/picture.ts';
 import { rules } from '../../../src/domain/rules/all.ts';
 import type { RuleId, Task } from '../../../src/domain/rules/rule.ts';
+import { ovulationSpan } from '../../../src/domain/season/span.ts';
 import { anyLog, runs } from '../../arbitrary.ts';
 import { aPicture, TONIGHT } from '../../make.ts';
 import { arrivals, on, upTo, visit, wholeSeason } from '../season/make-season.ts';
@@ -50,7 +51,13 @@ function allowed({ records, animal }: Task, picture: Picture): Set<number> {
     nowMs,
   ]);
 
-  function nightsOf({ at, notBefore }: RackEvent): Day[] {
+  function nightsOf(event: RackEvent): Day[] {
+    const { at, notBefore } = event;
+    if (event.type === 'ovulated' && event.precision !== 'between') {
+      // One that was worked out stands for some nights to either side.
+      const { first, last } = ovulationSpan({ ...event, notBefore: undefined }, nightOf);
+      return [nightOf(at), first, last];
+    }
     return notBefore === undefined ? [nightOf(at)] : [nightOf(at), nightOf(notBefore)];
   }
 }

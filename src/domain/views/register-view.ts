@@ -61,9 +61,12 @@ function numberWords({ from, to }: Span, picture: Picture): readonly string[] {
   ];
 }
 
+/** Of fewer than four, the middle half says nothing. */
+const LEAST_FOR_HALF = 4;
+
 function spreadWords(what: string, spread: DaysSpread | undefined): readonly string[] {
   if (!spread) return [];
   const { n, median, from, to } = spread;
-  const half = n > 1 ? `; half of them ${Math.round(from)} to ${Math.round(to)}` : '';
+  const half = n >= LEAST_FOR_HALF ? `; half of them ${Math.round(from)} to ${Math.round(to)}` : '';
   return [`${what}: ${Math.round(median)} days in the middle${half} (${n} known).`];
 }

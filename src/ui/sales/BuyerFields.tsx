@@ -22,7 +22,7 @@ export function BuyerFields({
     else onChange(value === '' ? { kind: 'none' } : { kind: 'kept', id: value as BuyerId });
   };
   return (
-    <fieldset class="stack">
+    <fieldset class="sale-fields stack">
       <legend>Buyer</legend>
       <select
         aria-label="Buyer"

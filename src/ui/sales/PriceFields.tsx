@@ -10,7 +10,7 @@ export const PriceFields = ({
   readonly price: PriceText;
   readonly onChange: (price: PriceText) => void;
 }) => (
-  <fieldset class="price-fields">
+  <fieldset class="sale-fields price-fields">
     <legend>{legend}</legend>
     <label>
       Amount

@@ -17,7 +17,7 @@ export function RegisterScreen() {
   const isSpan = from !== '' && to !== '' && from <= to;
   return (
     <Page title="Register" back>
-      <div class="field-row">
+      <div class="sale-days">
         <DayField name="From" value={from} onChange={setFrom} />
         <DayField name="To" value={to} onChange={setTo} />
       </div>
@@ -64,9 +64,15 @@ function Register({ from, to }: { readonly from: Day; readonly to: Day }) {
             <dt>Kept on any day</dt>
             <dd>{view.kept}</dd>
           </div>
-          {[...view.came, ...view.left].map(([how, count]) => (
+          {view.came.map(([how, count]) => (
             <div key={how}>
-              <dt>{how}</dt>
+              <dt>Came: {how}</dt>
+              <dd>{count}</dd>
+            </div>
+          ))}
+          {view.left.map(([how, count]) => (
+            <div key={how}>
+              <dt>Left: {how}</dt>
               <dd>{count}</dd>
             </div>
           ))}

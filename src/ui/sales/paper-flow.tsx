@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { SizeMm } from '../../domain/labels/format.ts';
-import { wrap } from '../../domain/labels/fit-text.ts';
+import { truncate, wrap } from '../../domain/labels/fit-text.ts';
+import { textWidth } from '../../domain/labels/text-width.ts';
 import { PaperPage } from '../labels/PaperPage.tsx';
 
 // Sheets of text that break into as many pages as they take. Unit: mm.
@@ -19,12 +20,39 @@ export interface Block {
 
 export const gap = (height: number): Block => ({ height, draw: () => null });
 
+/** Text as wide as was reckoned: another font than that is squeezed to fit, and never clipped. */
+export const Words = ({
+  x,
+  y,
+  size = TEXT,
+  bold = false,
+  children,
+}: {
+  readonly x: number;
+  readonly y: number;
+  readonly size?: number;
+  readonly bold?: boolean;
+  readonly children: string;
+}) =>
+  children === '' ? null : (
+    <text
+      x={x}
+      y={y}
+      font-size={size}
+      font-weight={bold ? 'bold' : 'normal'}
+      textLength={textWidth(children, size, bold)}
+      lengthAdjust="spacingAndGlyphs"
+    >
+      {children}
+    </text>
+  );
+
 export const headline = (words: string): Block => ({
   height: 8.4,
   draw: () => (
-    <text x={MARGIN} y={6.4} font-size={4.2} font-weight="bold">
+    <Words x={MARGIN} y={6.4} size={4.2} bold>
       {words}
-    </text>
+    </Words>
   ),
 });
 
@@ -33,22 +61,30 @@ export function paragraph(words: string, size: SizeMm, textSize = TEXT): Block {
   return lines(wrap(words, size.width - 2 * MARGIN, textSize, false), MARGIN, textSize);
 }
 
-/** A heading word and what belongs to it, which may take several lines. */
+/** A heading word and what belongs to it, which may take several lines; nothing leaves room to write. */
 export function fact(term: string, says: string, size: SizeMm, indent = 32): Block {
   const width = size.width - 2 * MARGIN - indent;
-  const body = lines(wrap(says, width, TEXT, false), MARGIN + indent, TEXT);
+  const left = MARGIN + indent;
+  const body = lines(wrap(says, width, TEXT, false), left, TEXT);
+  const isOpen = says === '';
   return {
-    height: Math.max(body.height, TEXT * LEADING),
+    height: isOpen ? 7.5 : body.height,
     draw: () => (
       <>
-        <text x={MARGIN} y={TEXT} font-size={TEXT} fill="#333">
+        <Words x={MARGIN} y={isOpen ? 6 : TEXT}>
           {term}
-        </text>
-        {body.draw()}
+        </Words>
+        {isOpen ? (
+          <line x1={left} x2={left + width / 2} y1={6.6} y2={6.6} {...thin} />
+        ) : (
+          body.draw()
+        )}
       </>
     ),
   };
 }
+
+const thin = { stroke: '#000', 'stroke-width': 0.25 } as const;
 
 function lines(texts: readonly string[], x: number, textSize: number): Block {
   const step = textSize * LEADING;
@@ -56,9 +92,9 @@ function lines(texts: readonly string[], x: number, textSize: number): Block {
     height: Math.max(1, texts.length) * step,
     draw: () =>
       texts.map((text, i) => (
-        <text key={i} x={x} y={textSize + i * step} font-size={textSize}>
+        <Words key={i} x={x} y={textSize + i * step} size={textSize}>
           {text}
-        </text>
+        </Words>
       )),
   };
 }
@@ -75,15 +111,9 @@ export function row(
     draw: () =>
       set.map(([texts, at]) =>
         texts.map((text, i) => (
-          <text
-            key={`${at} ${i}`}
-            x={MARGIN + at}
-            y={TEXT + i * TEXT * LEADING}
-            font-size={TEXT}
-            font-weight={isHead ? 'bold' : 'normal'}
-          >
+          <Words key={`${at} ${i}`} x={MARGIN + at} y={TEXT + i * TEXT * LEADING} bold={isHead}>
             {text}
-          </text>
+          </Words>
         )),
       ),
   };
@@ -99,10 +129,10 @@ export function toWrite(words: readonly string[], size: SizeMm): Block {
         const x = MARGIN + i * (width + 8);
         return (
           <g key={word}>
-            <line x1={x} x2={x + width} y1={10.5} y2={10.5} stroke="#000" stroke-width={0.25} />
-            <text x={x} y={14.2} font-size={2.8} fill="#333">
+            <line x1={x} x2={x + width} y1={10.5} y2={10.5} {...thin} />
+            <Words x={x} y={14.2} size={2.8}>
               {word}
-            </text>
+            </Words>
           </g>
         );
       }),
@@ -128,12 +158,12 @@ export function flow(title: string, beside: string, blocks: readonly Block[], si
       offset={{ x: 0, y: 0 }}
       name={`${title}, page ${n + 1} of ${pages.length}`}
     >
-      <text x={MARGIN} y={MARGIN + 6} font-size={6.4} font-weight="bold">
+      <Words x={MARGIN} y={MARGIN + 6} size={6.4} bold>
         {title}
-      </text>
-      <text x={MARGIN} y={MARGIN + 12.4} font-size={3.6}>
-        {beside}
-      </text>
+      </Words>
+      <Words x={MARGIN} y={MARGIN + 12.4} size={3.6}>
+        {truncate(beside, size.width - 2 * MARGIN, 3.6, false)}
+      </Words>
       <line
         x1={MARGIN}
         x2={size.width - MARGIN}

@@ -40,6 +40,7 @@ function cardBlocks(view: PapersView, size: SizeMm): readonly Block[] {
   return [
     ...facts.map(([term, says]) => fact(term, says, size)),
     fact('CITES', citesLine(view), size),
+    fact('Eats', eatsWords(view), size),
     ...geneBlocks(view, size),
     headline('Last meals offered'),
     ...inColumns(view.meals, size),
@@ -67,16 +68,17 @@ function geneBlocks({ traits, genes }: PapersView, size: SizeMm): readonly Block
   ];
 }
 
+const mealWords = (meal: DatedLine | undefined): string =>
+  meal === undefined ? '' : `${dateWords(meal.night)}: ${meal.says}`;
+
 /** Two to a line, newest first down the left. */
 function inColumns(meals: readonly DatedLine[], size: SizeMm): readonly Block[] {
   const half = Math.ceil(meals.length / 2);
   const width = (size.width - 2 * MARGIN) / 2;
-  const words = (meal: DatedLine | undefined) =>
-    meal === undefined ? '' : `${dateWords(meal.night)}: ${meal.says}`;
   return meals.slice(0, half).map((meal, i) =>
     row([
-      [words(meal), 0, width - 4],
-      [words(meals[half + i]), width, width],
+      [mealWords(meal), 0, width - 4],
+      [mealWords(meals[half + i]), width, width],
     ]),
   );
 }
@@ -91,6 +93,11 @@ const healthWords = (health: readonly DatedLine[]): string =>
     ? 'no treatment, test, brought-up meal or clear sign on record'
     : datedWords(health);
 
+const eatsWords = ({ eats, lastFed }: PapersView): string =>
+  lastFed === undefined
+    ? 'nothing on record'
+    : `${eats ?? 'prey not named'}; last on ${dateWords(lastFed)}`;
+
 const citesLine = ({ source }: PapersView): string =>
   source === undefined
     ? 'Appendix II. Source not stated. Check local rules.'
@@ -98,7 +105,7 @@ const citesLine = ({ source }: PapersView): string =>
 
 function handOverBlocks(view: PapersView, parties: Parties, size: SizeMm): readonly Block[] {
   const about = (term: string) => view.facts.find(([each]) => each === term)?.[1] ?? '';
-  const { price, deposit, soldOn, handedOver, lastFed, eats } = view;
+  const { price, deposit, soldOn, handedOver } = view;
   return [
     ...partyBlocks('Seller', parties.seller.split('\n'), size),
     ...partyBlocks(
@@ -112,11 +119,7 @@ function handOverBlocks(view: PapersView, parties: Parties, size: SizeMm): reado
     fact('Genes as stated', view.traits ?? 'nothing stated', size),
     fact('', 'How sure each is stands on the animal’s card.', size),
     fact('CITES', citesLine(view), size),
-    fact(
-      'Eats',
-      lastFed === undefined ? 'nothing on record' : `${eats ?? ''}; last on ${dateWords(lastFed)}`,
-      size,
-    ),
+    fact('Eats', eatsWords(view), size),
     fact('Health', healthWords(view.health), size),
     headline('The sale'),
     fact('Price', price ? showMoney(price) : '', size),

@@ -2,6 +2,7 @@ import { openLogbook } from '../demo-data/logbook.ts';
 import { chanceFrom } from '../demo-data/random.ts';
 import type { Day } from '../src/domain/core/calendar.ts';
 import type { AnimalId } from '../src/domain/core/ids.ts';
+import type { Draft } from '../src/domain/events/event.ts';
 import { writeBackup } from '../src/store/backup-file.ts';
 
 // An invented clutch of two: one that eats, and one that has eaten once.
@@ -17,7 +18,8 @@ export async function saleBackup(): Promise<string> {
   const now = Date.now();
   const ago = (days: number) => book.wait(now - days * DAY_MS);
   const dayAgo = (days: number) => new Date(now - days * DAY_MS).toISOString().slice(0, 10) as Day;
-  const { minter, write } = book;
+  const { minter } = book;
+  const write = (draft: Draft) => book.write(draft);
 
   ago(400);
   const dam = minter.animal();

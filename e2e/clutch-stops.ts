@@ -35,4 +35,12 @@ export const clutchStops: readonly ScreenStop[] = [
     },
   },
   { name: 'clutch', visit: openClutch },
+  {
+    name: 'clutch-fathers',
+    visit: async (page) => {
+      await openClutch(page);
+      await page.getByRole('button', { name: /^Fathers/ }).click();
+      await expect(page.getByRole('dialog', { name: 'Possible fathers' })).toBeVisible();
+    },
+  },
 ];

@@ -50,6 +50,8 @@ async function choose(page: Page, female: string): Promise<void> {
   const free = sheet
     .getByRole('listitem')
     .filter({ hasNotText: 'Not planned without your reason' });
+  // The odds are reckoned first.
+  await expect(free.first()).toBeVisible({ timeout: 30_000 });
   const names = await free.evaluateAll((items) =>
     items.map((item) => item.getAttribute('aria-label') ?? '').filter((name) => name !== ''),
   );

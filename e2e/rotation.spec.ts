@@ -51,7 +51,8 @@ async function choose(page: Page, female: string): Promise<void> {
     .getByRole('listitem')
     .filter({ hasNotText: 'Not planned without your reason' });
   // The odds are reckoned first.
-  await expect(free.first()).toBeVisible({ timeout: 30_000 });
+  const choices = sheet.getByRole('group', { name: /^Choice of / });
+  await expect(choices.first()).toBeVisible({ timeout: 30_000 });
   const names = await free.evaluateAll((items) =>
     items.map((item) => item.getAttribute('aria-label') ?? '').filter((name) => name !== ''),
   );

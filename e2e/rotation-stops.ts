@@ -31,17 +31,6 @@ export const rotationStops: readonly ScreenStop[] = [
     },
   },
   {
-    name: 'rotation-move',
-    visit: async (page) => {
-      await to('/rotation/plan')(page);
-      await page
-        .getByRole('button', { name: /^Move / })
-        .first()
-        .click();
-      await expect(page.getByRole('group', { name: 'Another evening' })).toBeVisible();
-    },
-  },
-  {
     name: 'rotation-males',
     visit: async (page) => {
       await to('/rotation/males')(page);

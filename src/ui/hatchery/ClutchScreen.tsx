@@ -38,6 +38,12 @@ export function ClutchScreen({ id }: { readonly id: ClutchId }) {
   if (!view) return <Page title="Clutch" back />;
   const Form = form && forms[form];
   const air: Draft = { type: 'box-aired', clutch: id };
+  // A DNA test may come when all are long out.
+  const fathers = (
+    <Slab icon="male" onPress={() => setForm('fathers')}>
+      Fathers
+    </Slab>
+  );
   return (
     <Page title={`Eggs of ${view.dam}`} back>
       <ChoreNotes chores={view.chores} />
@@ -64,9 +70,7 @@ export function ClutchScreen({ id }: { readonly id: ClutchId }) {
             <Slab icon="heat" onPress={() => setForm('set')} under={view.incubator}>
               Put into
             </Slab>
-            <Slab icon="male" onPress={() => setForm('fathers')}>
-              Fathers
-            </Slab>
+            {fathers}
             <Slab icon="female" onPress={() => setForm('felt')}>
               Eggs left in her?
             </Slab>
@@ -77,6 +81,7 @@ export function ClutchScreen({ id }: { readonly id: ClutchId }) {
           </Slab>
         </>
       )}
+      {view.closed !== undefined && fathers}
       <Young view={view} />
       <History lines={view.history} isWhole={view.isWhole} />
       {Form && <Form view={view} onClose={() => setForm(undefined)} />}

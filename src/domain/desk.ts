@@ -40,6 +40,7 @@ import type { Reading } from './views/reading-view.ts';
 import type { RoomAsk, RoomView } from './views/room-view.ts';
 import type { RacksView, RackView, RowMeal } from './views/racks-view.ts';
 import type { SaleCommands, SaleViews } from './views/sale-desk.ts';
+import type { OutcomesView, ReviewAsk, ReviewView } from './views/review-view.ts';
 import type { RotationView } from './views/rotation-view.ts';
 import type { SeasonView } from './views/season-view.ts';
 import type { TonightView } from './views/tonight-view.ts';
@@ -118,6 +119,13 @@ export interface Views extends HatcheryViews, SaleViews {
   readonly protocolPreview: { readonly ask: ProtocolChanges; readonly view: ProtocolPreview };
   /** Undefined for the demo, which never reminds of anything. */
   readonly evening: { readonly ask: null; readonly view: EveningView | undefined };
+  /** What worked, in one season or in all. */
+  readonly review: { readonly ask: ReviewAsk; readonly view: ReviewView };
+  /** What hatched of two, beside the odds. */
+  readonly outcomes: {
+    readonly ask: { readonly dam: AnimalId; readonly sire: AnimalId };
+    readonly view: OutcomesView;
+  };
   readonly calendar: { readonly ask: null; readonly view: readonly CalendarEntry[] };
 }
 

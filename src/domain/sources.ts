@@ -128,6 +128,17 @@ export const sources = {
     'an animal under treatment, in quarantine or with a grave sign stays. In places selling it then is forbidden, as under Schedule 3 of SI 2018/486 in England.',
   ),
   heldBack: practice('a young one kept back for breeding is not on offer.'),
+  reviewCounts: practice(
+    'seasons are compared by these shares; young are followed for eight weeks. Half to three quarters of paired females lay, as keepers report it.',
+  ),
+  wilson: {
+    kind: 'published',
+    cite: 'Wilson E.B. 1927, J Am Stat Assoc 22:209–212; how well it holds for few cases: Newcombe R.G. 1998, Stat Med 17:857–872.',
+  },
+  exactTest: {
+    kind: 'published',
+    cite: 'Exact multinomial test, as the binomial one of Clopper C.J. & Pearson E.S. 1934, Biometrika 26:404–413. That nothing is said under 8 young is common practice.',
+  },
   established: practice('three to five unaided meals in a row before a young one is sold.'),
   roomTemperatures: practice(
     'hot spot 31–33 °C; air of the rack 26–28 °C by day, 24–26 °C by night: 1 °C either side.',

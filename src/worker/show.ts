@@ -29,6 +29,7 @@ import { racksView, rackView, rowMeals } from '../domain/views/racks-view.ts';
 import { readingView } from '../domain/views/reading-view.ts';
 import { registerView } from '../domain/views/register-view.ts';
 import { roomView } from '../domain/views/room-view.ts';
+import { outcomesView, reviewView } from '../domain/views/review-view.ts';
 import { rotationView } from '../domain/views/rotation-view.ts';
 import { salesView } from '../domain/views/sales-view.ts';
 import { seasonView } from '../domain/views/season-view.ts';
@@ -86,6 +87,8 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   protocolPreview,
   evening: (_ask, picture, { collection }) =>
     collection === 'demo' ? undefined : eveningView(picture),
+  review: reviewView,
+  outcomes: outcomesView,
   calendar: (_ask, picture) => calendarEntries(picture),
 };
 

@@ -1,3 +1,5 @@
+import { daysBetween, instantMs, type Day, type Moment } from '../core/calendar.ts';
+import type { EventOf } from '../events/event.ts';
 import { layingBalanceG } from '../weight/laying.ts';
 
 export interface LayingMasses {
@@ -5,6 +7,37 @@ export interface LayingMasses {
   readonly before?: { readonly massG: number; readonly days: number } | undefined;
   readonly afterG?: number | undefined;
   readonly clutchG?: number | undefined;
+}
+
+interface Weighed {
+  readonly at: Moment;
+  readonly massG: number;
+}
+
+/**
+ * Her weights on either side of the eggs, by her weighings from oldest to newest. The one after was
+ * written with the eggs, or is of the same or the next night.
+ */
+export function massesAround(
+  { at, notBefore, damMassG, clutchMassG }: EventOf<'laid'>,
+  weighings: readonly Weighed[],
+  nightOf: (moment: Moment) => Day,
+): LayingMasses {
+  const lastMs = instantMs(notBefore ?? at);
+  const last = weighings.findLast((weighing) => instantMs(weighing.at) <= lastMs);
+  const after = weighings.find(
+    (weighing) =>
+      instantMs(weighing.at) >= instantMs(at) &&
+      daysBetween(nightOf(at), nightOf(weighing.at)) <= 1,
+  );
+  return {
+    before: last && {
+      massG: last.massG,
+      days: daysBetween(nightOf(last.at), nightOf(notBefore ?? at)),
+    },
+    afterG: damMassG ?? after?.massG,
+    clutchG: clutchMassG,
+  };
 }
 
 /** A clutch as a share of its dam, with what it is a share of. */

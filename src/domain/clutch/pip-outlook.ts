@@ -1,4 +1,4 @@
-import { daysBetween, instantMs, type Day } from '../core/calendar.ts';
+import { daysBetween, type Day } from '../core/calendar.ts';
 import { DAY_MIN, type Warmth } from '../incubation/daily-warmth.ts';
 import { ownPip } from '../incubation/own-pip.ts';
 import { pipChances } from '../incubation/pip-chances.ts';
@@ -15,6 +15,7 @@ import type { Clutch } from '../state/clutch.ts';
 import { lagChances } from '../windows/belief.ts';
 import { between, notBefore, window, type Window } from '../windows/day-chances.ts';
 import type { Dated, OwnInterval } from '../windows/own-interval.ts';
+import { firstPip } from './first-pip.ts';
 import { incubatorOf, warmthOf } from './warmth-of.ts';
 
 /** When the first egg pips, and what that rests on. */
@@ -41,12 +42,6 @@ export const clutchesIn = ({ ledger }: Picture): readonly Clutch[] =>
   [...ledger.subjects.values()]
     .flatMap((each) => ('kind' in each && each.kind === 'clutch' ? [each] : []))
     .toSorted((a, b) => (a.id < b.id ? -1 : 1));
-
-/** The first slit, cut or hatchling of a clutch. */
-export function firstPip({ hatching, hatched }: Clutch) {
-  const pips = [...hatching.filter(({ seen }) => seen !== 'nothing yet'), ...hatched];
-  return pips.toSorted((a, b) => instantMs(a.at) - instantMs(b.at))[0];
-}
 
 function progressUpTo(clutch: Clutch, laid: Dated, until: Day, picture: Picture) {
   const days = Math.max(0, daysBetween(laid.first, until));

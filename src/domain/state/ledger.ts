@@ -31,6 +31,8 @@ export interface Ledger {
   events(): IterableIterator<RackEvent>;
   /** Every record of a subject, oldest first, struck ones too. */
   history(id: SubjectId): readonly RackEvent[];
+  /** The records of a subject that count, in no order: what is only counted need not be sorted. */
+  counted(id: SubjectId): readonly RackEvent[];
   readonly subjects: ReadonlyMap<SubjectId, Subject>;
 }
 
@@ -171,6 +173,7 @@ export function createLedger(): Ledger {
     },
     events: () => known.values(),
     history: (id) => inOrder(streams.get(id)?.events ?? NONE),
+    counted: (id) => standing(streams.get(id)?.events ?? NONE),
     subjects,
   };
 

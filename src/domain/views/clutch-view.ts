@@ -1,11 +1,18 @@
-import { daysBetween, instantMs, type Day, type Moment } from '../core/calendar.ts';
+import { instantMs, type Moment } from '../core/calendar.ts';
 import { momentWords } from '../core/day-words.ts';
 import { codeOf } from '../commands/new-labels.ts';
 import type { LabelCode } from '../core/code.ts';
 import type { AnimalId, ClutchId, IncubatorId, TubId } from '../core/ids.ts';
 import { wilsonInterval, type ShareInterval } from '../core/wilson.ts';
 import { eggByEgg } from '../clutch/eggs.ts';
-import { massBalance, relativeMasses, type Balance, type RelativeMass } from '../clutch/masses.ts';
+import {
+  massBalance,
+  massesAround,
+  relativeMasses,
+  type Balance,
+  type LayingMasses,
+  type RelativeMass,
+} from '../clutch/masses.ts';
 import { clutchesIn, ownPips } from '../clutch/pip-outlook.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
@@ -85,11 +92,7 @@ export function clutchView(id: ClutchId, picture: Picture): ClutchView | undefin
   const line = clutchLine(clutch, picture, ownPips(picture));
   const dam = clutch.dam && picture.animal(clutch.dam);
   const { laid } = clutch;
-  const masses = {
-    before: laid && dam && massBefore(dam, laid.notBefore ?? laid.at, picture),
-    afterG: laid?.damMassG ?? (laid && dam && massAfter(dam, laid.at, facts.nightOf)),
-    clutchG: laid?.clutchMassG,
-  };
+  const masses: LayingMasses = laid ? massesAround(laid, dam?.weighings ?? [], facts.nightOf) : {};
   const { counts } = line;
   const fathers = clutchFathers(clutch, picture);
   return {
@@ -142,19 +145,6 @@ export function clutchView(id: ClutchId, picture: Picture): ClutchView | undefin
       ),
   };
 }
-
-function massBefore(dam: Animal, at: Moment, { facts: { nightOf } }: Picture) {
-  const last = dam.weighings.findLast((weighing) => instantMs(weighing.at) <= instantMs(at));
-  return last && { massG: last.massG, days: daysBetween(nightOf(last.at), nightOf(at)) };
-}
-
-/** Weighed the same or the next night, where it was not written with the eggs. */
-const massAfter = (dam: Animal, at: Moment, nightOf: (moment: Moment) => Day): number | undefined =>
-  dam.weighings.find(
-    (weighing) =>
-      instantMs(weighing.at) >= instantMs(at) &&
-      daysBetween(nightOf(at), nightOf(weighing.at)) <= 1,
-  )?.massG;
 
 function hatchling(animal: Animal, defects: readonly string[], most: number): Hatchling {
   const meals = mealsInRow(animal);

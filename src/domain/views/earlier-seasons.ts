@@ -1,7 +1,8 @@
-import { daysBetween, monthOf, type Day } from '../core/calendar.ts';
+import { daysBetween, type Day } from '../core/calendar.ts';
 import { dayWords } from '../calendar-file/span-words.ts';
 import { daysWords } from '../core/day-words.ts';
 import { preLayShed } from '../season/pre-lay.ts';
+import { seasonYears } from '../season/season-years.ts';
 import { largestMm } from '../season/sizes.ts';
 import type { StageFacts } from '../season/standing.ts';
 import type { Laid, Season } from '../state/season.ts';
@@ -42,7 +43,7 @@ export function earlierSeason(
   const opened = nightOf(season.openedAt);
   const says = told.filter((each) => each !== '').join('; ');
   const named = steps.at(-1)?.[1] ?? opened;
-  return { opened, years: yearsOf(named), says: sentence(says) };
+  return { opened, years: seasonYears(named), says: sentence(says) };
 }
 
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
@@ -63,12 +64,4 @@ function scansWords(season: Season, { protocol }: Pick<StageFacts, 'protocol'>):
   if (sizes.length === 0) return ['no ovulation and no eggs on record'];
   const scans = season.scans.length === 1 ? '1 scan' : `${season.scans.length} scans`;
   return [`no ovulation on record; ${scans}, largest follicle ${Math.max(...sizes)} mm`];
-}
-
-const SEASON_TURNS_IN = 7;
-
-/** A season runs from one summer to the next. */
-function yearsOf(day: Day): string {
-  const year = Number(day.slice(0, 4)) - (monthOf(day) < SEASON_TURNS_IN ? 1 : 0);
-  return `${year}/${String((year + 1) % 100).padStart(2, '0')}`;
 }

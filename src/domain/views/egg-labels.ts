@@ -4,7 +4,8 @@ import { clutchesIn, ownPips } from '../clutch/pip-outlook.ts';
 import type { Picture } from '../picture/picture.ts';
 import { clutchFathers } from '../rotation/paternity.ts';
 import type { LabelSubject } from '../labels/subject.ts';
-import { clutchLine, incubatorsIn, isOpen, type ClutchLine } from './hatchery-view.ts';
+import { isOpen } from '../clutch/expected.ts';
+import { clutchLine, incubatorsIn, type ClutchLine } from './hatchery-view.ts';
 
 type EggLabel = LabelSubject & { readonly wasPrinted: boolean };
 

@@ -1,6 +1,7 @@
 import { daysBetween, type Day } from '../core/calendar.ts';
 import type { ClutchId, IncubatorId } from '../core/ids.ts';
 import { eggCounts, type EggCounts } from '../clutch/eggs.ts';
+import { isExpected, isOpen } from '../clutch/expected.ts';
 import { clutchesIn, ownPips, pipOutlook, type PipOutlook } from '../clutch/pip-outlook.ts';
 import { clutchRules, incubatorRules } from '../clutch/rules/all.ts';
 import { newestReading } from '../clutch/rules/egg-readings.ts';
@@ -53,13 +54,6 @@ export interface HatcheryView {
   readonly closed: readonly ClutchLine[];
 }
 
-/** Whether anything is still expected of these eggs. */
-export const isOpen = ({ closed, laid, counted }: Clutch): boolean =>
-  !closed && laid !== undefined && !counted;
-
-/** Eggs of a season long past, of which nobody wrote the end, are not asked about for ever. */
-const FORGOTTEN_DAYS = 120;
-
 export function incubatorsIn({ ledger }: Picture): readonly Incubator[] {
   return [...ledger.subjects.values()]
     .flatMap((each) => ('kind' in each && each.kind === 'incubator' ? [each] : []))
@@ -94,7 +88,7 @@ export function clutchLine(
   const laid = clutch.laid && spanOf(clutch.laid, nightOf).last;
   const day = laid === undefined ? 0 : daysBetween(laid, night);
   const counts = eggCounts(clutch);
-  const open = isOpen(clutch) && day <= FORGOTTEN_DAYS;
+  const open = isExpected(clutch, day);
   const outlook = open ? pipOutlook(clutch, picture, own) : undefined;
   const stands = clutch.stands.at(-1);
   const incubator =

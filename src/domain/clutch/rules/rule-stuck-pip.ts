@@ -1,7 +1,7 @@
 import { daysBetween } from '../../core/calendar.ts';
 import { agoWords } from '../../core/day-words.ts';
 import { spreadOf } from '../../windows/link.ts';
-import { firstPip } from '../pip-outlook.ts';
+import { firstPip } from '../first-pip.ts';
 import type { ClutchFacts, HatcheryRule } from './hatchery-rule.ts';
 
 export const stuckPip: HatcheryRule<ClutchFacts> = {

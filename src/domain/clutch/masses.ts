@@ -25,11 +25,9 @@ export function massesAround(
 ): LayingMasses {
   const lastMs = instantMs(notBefore ?? at);
   const last = weighings.findLast((weighing) => instantMs(weighing.at) <= lastMs);
-  const after = weighings.find(
-    (weighing) =>
-      instantMs(weighing.at) >= instantMs(at) &&
-      daysBetween(nightOf(at), nightOf(weighing.at)) <= 1,
-  );
+  const atMs = instantMs(at);
+  const next = weighings.find((weighing) => instantMs(weighing.at) >= atMs);
+  const after = next && daysBetween(nightOf(at), nightOf(next.at)) <= 1 ? next : undefined;
   return {
     before: last && {
       massG: last.massG,

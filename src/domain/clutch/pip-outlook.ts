@@ -1,6 +1,5 @@
 import { daysBetween, type Day } from '../core/calendar.ts';
 import { DAY_MIN, type Warmth } from '../incubation/daily-warmth.ts';
-import { ownPip } from '../incubation/own-pip.ts';
 import { pipChances } from '../incubation/pip-chances.ts';
 import {
   between as developed,
@@ -38,30 +37,13 @@ const AHEAD_DAYS = 160;
 
 export const isIncubated = ({ laid }: Clutch): boolean => laid?.care !== 'with her';
 
-export const clutchesIn = ({ ledger }: Picture): readonly Clutch[] =>
-  [...ledger.subjects.values()]
-    .flatMap((each) => ('kind' in each && each.kind === 'clutch' ? [each] : []))
-    .toSorted((a, b) => (a.id < b.id ? -1 : 1));
-
-function progressUpTo(clutch: Clutch, laid: Dated, until: Day, picture: Picture) {
+export function progressUpTo(clutch: Clutch, laid: Dated, until: Day, picture: Picture) {
   const days = Math.max(0, daysBetween(laid.first, until));
   const warmth = warmthOf(clutch, laid.first, days, picture);
   const stands = clutch.stands.at(-1);
   const set = stands && incubatorOf(stands.incubator, picture)?.targetC;
   const pace = recentPace(warmth, developmentRate(set ?? picture.facts.protocol.incubatorTargetC));
   return { warmth, progress: progressOf(warmth, AHEAD_DAYS, pace) };
-}
-
-/** What the keeper's own clutches teach, in days as at 31.5 °C. */
-export function ownPips(picture: Picture): readonly OwnInterval[] {
-  const { nightOf } = picture.facts;
-  return clutchesIn(picture).flatMap((clutch) => {
-    const pip = firstPip(clutch);
-    if (!clutch.laid || !clutch.dam || !pip || !isIncubated(clutch)) return [];
-    const [laid, pipped] = [spanOf(clutch.laid, nightOf), spanOf(pip, nightOf)];
-    const { progress } = progressUpTo(clutch, laid, pipped.last, picture);
-    return ownPip(clutch.dam, laid, pipped, progress) ?? [];
-  });
 }
 
 /** Undefined where nobody knows when they were laid, she broods them, or one has pipped. */

@@ -1,9 +1,10 @@
-import type { AnimalId } from '../core/ids.ts';
+import type { AnimalId, ClutchId } from '../core/ids.ts';
+import { massesAround, type LayingMasses } from '../clutch/masses.ts';
 import type { RackEvent } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Protocol } from '../protocol/values.ts';
 import type { NightOf } from '../season/night-of.ts';
-import type { Animal, Weighing } from '../state/animal.ts';
+import type { Animal } from '../state/animal.ts';
 import { inOrder } from '../state/standing.ts';
 import { appetiteIn, rememberNights, wasEstablished, type Appetite } from './appetite.ts';
 import { cyclesOf, type Cycle } from './cycles.ts';
@@ -12,8 +13,8 @@ import { cyclesOf, type Cycle } from './cycles.ts';
 export interface AnimalPart {
   /** Of a female. */
   readonly cycles: readonly Cycle[];
-  /** Of one that laid: every weighing, oldest first. */
-  readonly weighings: readonly Pick<Weighing, 'at' | 'massG'>[];
+  /** Of one that laid: her weights on either side of each clutch. */
+  readonly masses: ReadonlyMap<ClutchId, LayingMasses>;
   readonly appetite: Appetite;
   /** Of one that hatched here: it once ate so many meals in a row unaided as make it established. */
   readonly established: boolean;
@@ -49,13 +50,21 @@ function partOf(
   const cycles = sex === 'female' ? cyclesOf(id, records, protocol, nightOf) : [];
   return {
     cycles,
-    weighings: cycles.some(({ laid }) => laid) ? weighingsIn(records) : [],
+    masses: cycles.some(({ laid }) => laid) ? massesIn(records, nightOf) : NONE,
     appetite: appetiteIn(records, nightOf),
     established: hatched !== undefined && wasEstablished(records, protocol.establishedMeals),
   };
 }
 
-const weighingsIn = (records: readonly RackEvent[]): AnimalPart['weighings'] =>
-  inOrder(records.filter(({ type }) => type === 'weighed')).flatMap((event) =>
-    event.type === 'weighed' ? [{ at: event.at, massG: event.massG }] : [],
+const NONE: AnimalPart['masses'] = new Map();
+
+function massesIn(records: readonly RackEvent[], nightOf: NightOf): AnimalPart['masses'] {
+  const weighings = inOrder(records.filter(({ type }) => type === 'weighed')).flatMap((event) =>
+    event.type === 'weighed' ? [event] : [],
   );
+  return new Map(
+    records.flatMap((event) =>
+      event.type === 'laid' ? [[event.clutch, massesAround(event, weighings, nightOf)]] : [],
+    ),
+  );
+}

@@ -11,19 +11,17 @@ export interface Offers {
   readonly refused: number;
 }
 
-/** The offers to one animal, by season and month. */
-export interface Appetite {
-  readonly bySeason: ReadonlyMap<string, Offers>;
-  /** The same by season and month of the year, "2026/27 3". */
-  readonly byMonth: ReadonlyMap<string, Offers>;
-}
+/** The offers to one animal in each season, by month of the year from January on. */
+export type Appetite = ReadonlyMap<string, readonly Offers[]>;
 
-export const monthKey = (season: string, month: number): string => `${season} ${month}`;
+export const NO_OFFERS: Offers = { answered: 0, refused: 0 };
 
-export const add = (a: Offers | undefined, b: Offers): Offers => ({
-  answered: (a?.answered ?? 0) + b.answered,
-  refused: (a?.refused ?? 0) + b.refused,
+export const add = (a: Offers, b: Offers): Offers => ({
+  answered: a.answered + b.answered,
+  refused: a.refused + b.refused,
 });
+
+export const noMonths = (): Offers[] => Array.from({ length: 12 }, () => NO_OFFERS);
 
 type Offer = EventOf<'meal-offered'>;
 
@@ -43,18 +41,18 @@ function endedOffers(records: readonly RackEvent[]): readonly (readonly [Offer, 
 }
 
 export function appetiteIn(records: readonly RackEvent[], nightOf: NightOf): Appetite {
-  const bySeason = new Map<string, Offers>();
-  const byMonth = new Map<string, Offers>();
+  const seasons = new Map<string, Offers[]>();
   for (const [{ at, how }, outcome] of endedOffers(records)) {
     if (outcome === 'left' || how === 'assisted') continue;
-    const offer = { answered: 1, refused: outcome === 'refused' ? 1 : 0 };
     const night = nightOf(at);
     const season = seasonYears(night);
-    bySeason.set(season, add(bySeason.get(season), offer));
-    const month = monthKey(season, monthOf(night));
-    byMonth.set(month, add(byMonth.get(month), offer));
+    const months = seasons.get(season) ?? noMonths();
+    seasons.set(season, months);
+    const month = monthOf(night) - 1;
+    const offer = { answered: 1, refused: outcome === 'refused' ? 1 : 0 };
+    months[month] = add(months[month] ?? NO_OFFERS, offer);
   }
-  return { bySeason, byMonth };
+  return seasons;
 }
 
 /** Whether it ever took so many meals in a row without help and kept them. */

@@ -1,7 +1,7 @@
 import { DAY_MS, instantMs } from '../core/calendar.ts';
 import type { AnimalId, ClutchId, IncubatorId } from '../core/ids.ts';
 import { eggCounts, type EggCounts } from '../clutch/eggs.ts';
-import { massesAround, relativeMasses, type LayingMasses } from '../clutch/masses.ts';
+import { relativeMasses, type LayingMasses } from '../clutch/masses.ts';
 import { firstPip } from '../clutch/first-pip.ts';
 import type { Picture } from '../picture/picture.ts';
 import { seasonYears } from '../season/season-years.ts';
@@ -58,7 +58,6 @@ export function broodOf(
   const { nightOf } = picture.facts;
   const span = spanOf(laid, nightOf);
   const pip = firstPip(clutch);
-  const masses = massesAround(laid, parts.get(dam)?.weighings ?? [], nightOf);
   return {
     clutch: clutch.id,
     dam,
@@ -67,7 +66,7 @@ export function broodOf(
     incubator: clutch.stands.at(-1)?.incubator,
     counts: eggCounts(clutch),
     isTold: isTold(clutch),
-    ...sharesOf(masses),
+    ...sharesOf(parts.get(dam)?.masses.get(clutch.id) ?? {}),
     pip: pip && ownInterval(dam, span, spanOf(pip, nightOf)),
     young: clutch.hatched.flatMap(({ animal, at }) => {
       const each = picture.animal(animal);

@@ -1,5 +1,5 @@
 import { daysBetween, type Day } from '../core/calendar.ts';
-import { ownPips } from '../clutch/pip-outlook.ts';
+import { ownPips } from '../clutch/own-pips.ts';
 import type { Picture } from '../picture/picture.ts';
 import { lagChances } from '../windows/belief.ts';
 import { convolve, onDay, window } from '../windows/day-chances.ts';
@@ -42,7 +42,8 @@ export function lagFigures(
   season: SeasonChoice,
   picture: Picture,
 ): readonly LagFigure[] {
-  const isIn = (each: { readonly season: string }) => season === undefined || each.season === season;
+  const isIn = (each: { readonly season: string }) =>
+    season === undefined || each.season === season;
   const cycles = [...past.cycles, ...past.underWay].filter(isIn).flatMap(({ lags }) => lags);
   const pips = past.broods.filter(isIn).flatMap(({ pip }) => pip ?? []);
   return (Object.keys(links) as Lag[]).map((lag) => {

@@ -77,7 +77,7 @@ const MOST_KINDS = 4;
 const REST = 'other looks';
 
 /**
- * Genes at which the pair's young can differ. The odds are those of the parents by what they hatched
+ * Genes that the words on the parents or the young name, and at which the young can differ. The odds are those of the parents by what they hatched
  * with: what their own young have told since would make any outcome fit.
  */
 export function outcomesOf(
@@ -86,9 +86,13 @@ export function outcomesOf(
   book: GenesBook,
 ): readonly LocusOutcome[] {
   const groups = groupsIn(animals, book).filter((each) => each.dam === dam && each.sire === sire);
-  return book.loci.flatMap((id) => {
+  const parents = animals.filter(({ id }) => id === dam || id === sire);
+  const texts = [...parents.flatMap(({ traits }) => traits ?? []), ...groups.map((g) => g.looks)];
+  const named = new Set(texts.flatMap((text) => [...book.read(text).loci.keys()]));
+  const isNamed = (locus: string): boolean => named.has(locus);
+  return book.loci.filter(isNamed).flatMap((id) => {
     const locus = locusOf(book.catalogue, id);
-    const [hers, his] = [book.atHatching(dam, id), book.atHatching(sire, id)];
+    const [hers, his] = [hatchedWith(dam, id, book), hatchedWith(sire, id, book)];
     if (!hers || !his) return [];
     const odds = lookOdds(book, id, hers, his);
     const seen = new Map<string, number>();
@@ -132,6 +136,10 @@ function outcomeAt(
     p: of < FEWEST_YOUNG ? undefined : exactTest(counts, cases),
   };
 }
+/** Of a founder that is its prior, and nothing need be solved. */
+const hatchedWith = (animal: AnimalId, locus: string, book: GenesBook): ByGenotype | undefined =>
+  book.evidence(locus).priors.get(animal) ?? book.atHatching(animal, locus);
+
 /** Rarer looks are only listed where one was seen. */
 const HARDLY = 1e-6;
 
@@ -158,15 +166,15 @@ function lookOdds(
   { male }: ByGenotype,
 ): readonly (readonly [number, ReadonlyMap<string, number>])[] {
   const locus = locusOf(book.catalogue, id);
-  const { child, survival } = book.model(id);
+  const model = book.model(id);
   const cases = female.flatMap((hers, dam) =>
     male.flatMap((his, sire) => {
       const weight = hers * his;
       if (!(weight > 0)) return [];
       const shares = new Map<string, number>();
       for (const sex of sexes) {
-        for (const [genotype, chance] of child(sex, dam, sire).entries()) {
-          const lives = chance * survival(sex, genotype);
+        for (const [genotype, chance] of model.child(sex, dam, sire).entries()) {
+          const lives = chance * model.survival(sex, genotype);
           if (lives === 0) continue;
           const { name } = lookOf(locus, sex, genotype);
           shares.set(name, (shares.get(name) ?? 0) + lives);

@@ -52,11 +52,23 @@ export function tallyOf({ cycles, broods, offers }: Counted): Tally {
     laidOfPaired: shareOf(paired, (cycle) => cycle.laid),
     laidOfOvulated: shareOf(ovulated, (cycle) => cycle.laid),
     lockedOfVisits: shareOf(visits, (visit) => visit.locked),
-    goodOfEggs: share(sum(laid, ({ counts }) => counts.good), eggs),
-    slugsOfEggs: share(sum(laid, ({ counts }) => counts.slugs), eggs),
+    goodOfEggs: share(
+      sum(laid, ({ counts }) => counts.good),
+      eggs,
+    ),
+    slugsOfEggs: share(
+      sum(laid, ({ counts }) => counts.slugs),
+      eggs,
+    ),
     hatchedOfGood: share(hatched, good),
-    hatchedOfEggs: share(hatched, sum(told, ({ counts }) => counts.laid)),
-    deadOfGood: share(sum(told, ({ counts }) => counts.dead), good),
+    hatchedOfEggs: share(
+      hatched,
+      sum(told, ({ counts }) => counts.laid),
+    ),
+    deadOfGood: share(
+      sum(told, ({ counts }) => counts.dead),
+      good,
+    ),
     livedOfYoung: shareOf(followed, ({ lived }) => lived === true),
     establishedOfYoung: shareOf(old, ({ established }) => established),
     malesOfYoung: shareOf(sexed, ({ sex }) => sex === 'male'),

@@ -13,7 +13,8 @@ import {
   type LayingMasses,
   type RelativeMass,
 } from '../clutch/masses.ts';
-import { clutchesIn, ownPips } from '../clutch/pip-outlook.ts';
+import { clutchesIn, incubatorsIn } from '../clutch/clutches-in.ts';
+import { ownPips } from '../clutch/own-pips.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Clutch } from '../state/clutch.ts';
@@ -22,7 +23,7 @@ import { mealsInRow } from '../prey/established.ts';
 import { clutchFathers, isSameSet, malesAmong, possibleFathers } from '../rotation/paternity.ts';
 import { sireWords } from './clutch-words.ts';
 import { fatherOffers, type FatherOffer } from './father-offers.ts';
-import { clutchLine, incubatorsIn, type ClutchLine } from './hatchery-view.ts';
+import { clutchLine, type ClutchLine } from './hatchery-view.ts';
 import { recordLine, type RecordLine } from './record-line.ts';
 
 /** So many of so many, and what the share may be in the long run. */

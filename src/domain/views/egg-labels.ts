@@ -1,11 +1,12 @@
 import { codeOf } from '../commands/new-labels.ts';
 import type { ClutchId, IncubatorId } from '../core/ids.ts';
-import { clutchesIn, ownPips } from '../clutch/pip-outlook.ts';
+import { clutchesIn, incubatorsIn } from '../clutch/clutches-in.ts';
+import { ownPips } from '../clutch/own-pips.ts';
 import type { Picture } from '../picture/picture.ts';
 import { clutchFathers } from '../rotation/paternity.ts';
 import type { LabelSubject } from '../labels/subject.ts';
 import { isOpen } from '../clutch/expected.ts';
-import { clutchLine, incubatorsIn, type ClutchLine } from './hatchery-view.ts';
+import { clutchLine, type ClutchLine } from './hatchery-view.ts';
 
 type EggLabel = LabelSubject & { readonly wasPrinted: boolean };
 

@@ -2,7 +2,9 @@ import { daysBetween, type Day } from '../core/calendar.ts';
 import type { ClutchId, IncubatorId } from '../core/ids.ts';
 import { eggCounts, type EggCounts } from '../clutch/eggs.ts';
 import { isExpected, isOpen } from '../clutch/expected.ts';
-import { clutchesIn, ownPips, pipOutlook, type PipOutlook } from '../clutch/pip-outlook.ts';
+import { clutchesIn, incubatorsIn } from '../clutch/clutches-in.ts';
+import { ownPips } from '../clutch/own-pips.ts';
+import { pipOutlook, type PipOutlook } from '../clutch/pip-outlook.ts';
 import { clutchRules, incubatorRules } from '../clutch/rules/all.ts';
 import { newestReading } from '../clutch/rules/egg-readings.ts';
 import type { Asked, HatcheryRule, HatcheryRuleId } from '../clutch/rules/hatchery-rule.ts';
@@ -52,12 +54,6 @@ export interface HatcheryView {
   /** The youngest first. */
   readonly open: readonly ClutchLine[];
   readonly closed: readonly ClutchLine[];
-}
-
-export function incubatorsIn({ ledger }: Picture): readonly Incubator[] {
-  return [...ledger.subjects.values()]
-    .flatMap((each) => ('kind' in each && each.kind === 'incubator' ? [each] : []))
-    .toSorted((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 /** The clutches that stand in an incubator now. */

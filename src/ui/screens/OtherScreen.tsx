@@ -34,6 +34,7 @@ const RegisterScreen = lazy(
   async () => (await import('../sales/RegisterScreen.tsx')).RegisterScreen,
 );
 const RemindersScreen = lazy(async () => (await import('./RemindersScreen.tsx')).RemindersScreen);
+const ReviewScreen = lazy(async () => (await import('../review/ReviewScreen.tsx')).ReviewScreen);
 const RoomScreen = lazy(async () => (await import('./RoomScreen.tsx')).RoomScreen);
 const RotationScreen = lazy(
   async () => (await import('../rotation/RotationScreen.tsx')).RotationScreen,
@@ -99,6 +100,8 @@ export function OtherScreen({ route }: { readonly route: readonly string[] }) {
       return <ProtocolScreen key={second} begin={second === 'vet' ? 'vet' : undefined} />;
     case 'safe':
       return <SafeScreen />;
+    case 'review':
+      return <ReviewScreen />;
     case 'season':
       return <SeasonScreen />;
     case 'shelf':

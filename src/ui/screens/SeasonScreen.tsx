@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { LanesView, QuietFemale } from '../../domain/views/lanes-view.ts';
 import type { Stage } from '../../domain/season/standing.ts';
+import { Icon } from '../components/Icon.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { OnPaper } from '../labels/OnPaper.tsx';
 import { useView } from '../model.ts';
@@ -58,6 +59,9 @@ export function SeasonScreen() {
       )}
       <Quiet quiet={view.quiet} />
       <Signs view={view} />
+      <a class="row-link" href="#/review">
+        <Icon name="find" /> Season review: what worked
+      </a>
       {lanes.length > 0 && <OnPaper isWide pagesOn={(size) => seasonPages(view, lanes, size)} />}
     </Page>
   );

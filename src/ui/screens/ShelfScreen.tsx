@@ -42,6 +42,9 @@ export function ShelfScreen() {
         <SlabLink icon="eggs" href="#/season" under="all females on one time axis, also on paper">
           The season
         </SlabLink>
+        <SlabLink icon="find" href="#/review" under="what worked, with how sure that is">
+          Season review
+        </SlabLink>
         <SlabLink icon="nest" href="#/hatchery" under="incubators, clutches and what comes out">
           Eggs
         </SlabLink>

@@ -5,6 +5,7 @@ import { geneStops } from './gene-stops.ts';
 import { rotationStops } from './rotation-stops.ts';
 import { saleStops } from './sale-stops.ts';
 import { heading, to, type ScreenStop } from './screen-stop.ts';
+import { seasonStops } from './season-stops.ts';
 
 /** Opens the demo from the first screen. */
 export async function openDemo(page: Page): Promise<void> {
@@ -111,14 +112,7 @@ export const screens: readonly ScreenStop[] = [
     },
   },
   ...geneStops,
-  {
-    name: 'season',
-    visit: async (page) => {
-      await to('/season')(page);
-      await heading(page, 'Season');
-      await expect(page.getByRole('heading', { name: 'Signs, in your records' })).toBeVisible();
-    },
-  },
+  ...seasonStops,
   {
     name: 'feeding',
     visit: async (page) => {

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { lineShares, type LineShare, type ReviewLine } from '../../domain/views/review-view.ts';
 import { intervalText, shareText } from './figure-text.ts';
 
@@ -14,22 +15,21 @@ export const columnWords: Readonly<Record<LineShare, string>> = {
 export function LineTable({
   what,
   lines,
-  link,
-  shares = lineShares,
+  nameOf,
 }: {
   readonly what: string;
   readonly lines: readonly ReviewLine[];
-  readonly link?: ((id: string) => string) | undefined;
-  readonly shares?: readonly LineShare[];
+  /** The name as a way to more of it. */
+  readonly nameOf: (line: ReviewLine) => ComponentChildren;
 }) {
   return (
-    <div class="review-table" tabIndex={0} role="region" aria-label={`${what}, table`}>
+    <div class="review-table">
       <table class="numbers">
         <thead>
           <tr>
             <th scope="col">{what}</th>
             <th scope="col">Clutches</th>
-            {shares.map((share) => (
+            {lineShares.map((share) => (
               <th scope="col" key={share}>
                 {columnWords[share]}
               </th>
@@ -37,19 +37,20 @@ export function LineTable({
           </tr>
         </thead>
         <tbody>
-          {lines.map(({ id, name, clutches, rates }) => (
-            <tr key={id}>
-              <th scope="row">{link ? <a href={link(id)}>{name}</a> : name}</th>
-              <td class="number">{clutches}</td>
-              {shares.map((share) => (
+          {lines.map((line) => (
+            <tr key={line.id}>
+              <th scope="row">{nameOf(line)}</th>
+              <td class="number">{line.clutches}</td>
+              {lineShares.map((share) => (
                 <td class="number" key={share}>
-                  {rates[share].of === 0 ? (
+                  {line.rates[share].of === 0 ? (
                     '–'
                   ) : (
                     <>
-                      {rates[share].hits} of {rates[share].of}, {shareText(rates[share])}
+                      {line.rates[share].hits} of {line.rates[share].of},{' '}
+                      {shareText(line.rates[share])}
                       <br />
-                      <span class="quiet small">{intervalText(rates[share])}</span>
+                      <span class="quiet small">{intervalText(line.rates[share])}</span>
                     </>
                   )}
                 </td>

@@ -50,22 +50,20 @@ function OutcomesOf({ pair: { dam, sire } }: { readonly pair: PairLine }) {
     return <p class="small">No gene on record at which their young can differ.</p>;
   }
   return (
-    <div class="review-table" tabIndex={0} role="region" aria-label="Outcomes, table">
-      <table class="numbers">
-        <thead>
-          <tr>
-            <th scope="col">Gene</th>
-            <th scope="col">Look</th>
-            <th scope="col">Hatched</th>
-            <th scope="col">Expected</th>
-            <th scope="col">As unlikely</th>
-          </tr>
-        </thead>
-        {view.genes.map((gene) => (
-          <GeneRows key={gene.locus} gene={gene} />
-        ))}
-      </table>
-    </div>
+    <table class="numbers">
+      <thead>
+        <tr>
+          <th scope="col">Gene</th>
+          <th scope="col">Look</th>
+          <th scope="col">Hatched</th>
+          <th scope="col">Expected</th>
+          <th scope="col">As unlikely</th>
+        </tr>
+      </thead>
+      {view.genes.map((gene) => (
+        <GeneRows key={gene.locus} gene={gene} />
+      ))}
+    </table>
   );
 }
 

@@ -66,11 +66,11 @@ export function ReviewScreen() {
             : `${view.underWay} paired seasons are still under way and not counted.`}
         </p>
       )}
-      <Rates title="From pairing to eggs" rates={pick(PAIRING)} />
-      <Rates title="Eggs and young" rates={pick(YOUNG)} />
+      <Rates title="From pairing to eggs" season={view.season} rates={pick(PAIRING)} />
+      <Rates title="Eggs and young" season={view.season} rates={pick(YOUNG)} />
       <Clutches view={view} />
       <section class="stack">
-        <h2>How long it took</h2>
+        <Title title="How long it took" season={view.season} />
         <ul class="review-rows">
           {view.lags.map((figure) => (
             <LagRow key={figure.lag} figure={figure} />
@@ -82,10 +82,10 @@ export function ReviewScreen() {
       </section>
       <section class="stack">
         <h2>Season by season</h2>
-        <SeasonsCompared seasons={view.bySeason} />
+        <SeasonsCompared seasons={view.bySeason} onPick={setSeason} />
       </section>
       <section class="stack">
-        <h2>One by one</h2>
+        <Title title="One by one" season={view.season} />
         <Lines what="Female" summary="females" lines={view.females} link={toAnimal} />
         <Lines what="Male" summary="males" lines={view.males} link={toAnimal} />
         {view.males.length > 0 && (
@@ -102,7 +102,7 @@ export function ReviewScreen() {
         />
       </section>
       <section class="stack">
-        <h2>Feeding</h2>
+        <Title title="Feeding" season={view.season} />
         <ul class="review-rows">
           <RateRow figure={view.rates.refusedOfOffers} />
         </ul>
@@ -116,15 +116,24 @@ export function ReviewScreen() {
 
 const toAnimal = (id: string): string => `#/animal/${id}`;
 
+/** What follows, and of which season: the page is long. */
+const Title = ({ title, season }: { readonly title: string; readonly season: string }) => (
+  <h2>
+    {title} <span class="quiet small">{season === '' ? 'all seasons' : season}</span>
+  </h2>
+);
+
 const Rates = ({
   title,
+  season,
   rates,
 }: {
   readonly title: string;
+  readonly season: string;
   readonly rates: readonly RateFigure[];
 }) => (
   <section class="stack">
-    <h2>{title}</h2>
+    <Title title={title} season={season} />
     <ul class="review-rows">
       {rates.map((figure) => (
         <RateRow key={figure.name} figure={figure} />
@@ -159,9 +168,9 @@ const Rates = ({
   </section>
 );
 
-const Clutches = ({ view: { spreads } }: { readonly view: ReviewView }) => (
+const Clutches = ({ view: { spreads, season } }: { readonly view: ReviewView }) => (
   <section class="stack">
-    <h2>Clutches</h2>
+    <Title title="Clutches" season={season} />
     {spreads.length === 0 ? (
       <p class="quiet">No clutch on record yet.</p>
     ) : (
@@ -187,6 +196,12 @@ const Lines = ({
 }) =>
   lines.length === 0 ? null : (
     <Unfolds summary={`${lines.length} ${lines.length === 1 ? what.toLowerCase() : summary}`}>
-      {() => <LineTable what={what} lines={lines} link={link} />}
+      {() => (
+        <LineTable
+          what={what}
+          lines={lines}
+          nameOf={({ id, name }) => <a href={link(id)}>{name}</a>}
+        />
+      )}
     </Unfolds>
   );

@@ -6,7 +6,13 @@ import { columnWords, LineTable } from './LineTable.tsx';
 import { ShareStrip } from './strips.tsx';
 
 /** One share through the seasons, one strip for each. */
-export function SeasonsCompared({ seasons }: { readonly seasons: readonly ReviewLine[] }) {
+export function SeasonsCompared({
+  seasons,
+  onPick,
+}: {
+  readonly seasons: readonly ReviewLine[];
+  readonly onPick: (season: string) => void;
+}) {
   const [share, setShare] = useState<LineShare>('laidOfPaired');
   if (seasons.length === 0) return <p class="quiet">No season with pairs on record yet.</p>;
   return (
@@ -39,7 +45,17 @@ export function SeasonsCompared({ seasons }: { readonly seasons: readonly Review
       </ol>
       <p class="small quiet">From 0 to 100 %. Where bands overlap, the seasons may be alike.</p>
       <Unfolds summary="All shares as a table">
-        {() => <LineTable what="Season" lines={seasons} />}
+        {() => (
+          <LineTable
+            what="Season"
+            lines={seasons}
+            nameOf={({ id, name }) => (
+              <button type="button" class="pill" onClick={() => onPick(id)}>
+                {name}
+              </button>
+            )}
+          />
+        )}
       </Unfolds>
     </>
   );

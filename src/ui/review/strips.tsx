@@ -1,6 +1,6 @@
 import type { RateFigure, SpreadFigure } from '../../domain/views/review-view.ts';
 
-// Drawn 100 units wide and stretched to the room there is. The words beside each say the same.
+// Drawn 100 units wide, with room for a post at either end, and stretched to the room there is. The words beside each say the same.
 
 const QUARTERS = [25, 50, 75].map((at) => `M${at} 9V13`).join('');
 
@@ -29,7 +29,7 @@ export const ShareMarks = ({
 
 /** From 0 to 100 %. */
 export const ShareStrip = ({ figure }: { readonly figure: RateFigure }) => (
-  <svg class="review-strip" viewBox="0 0 100 14" preserveAspectRatio="none" aria-hidden="true">
+  <svg class="review-strip" viewBox="-1 0 102 14" preserveAspectRatio="none" aria-hidden="true">
     <ShareMarks figure={figure} />
   </svg>
 );
@@ -43,7 +43,7 @@ export function SpreadStrip({
   const room = most - least || 1;
   const x = (value: number): number => 2 + (96 * (value - least)) / room;
   return (
-    <svg class="review-strip" viewBox="0 0 100 14" preserveAspectRatio="none" aria-hidden="true">
+    <svg class="review-strip" viewBox="-1 0 102 14" preserveAspectRatio="none" aria-hidden="true">
       <path class="review-axis" d={`M2 7H98M2 3V11M98 3V11`} />
       {quartiles && (
         <rect

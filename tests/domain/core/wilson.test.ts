@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import jstat from 'jstat';
 import { expect, test } from 'vitest';
 import { wilsonInterval } from '../../../src/domain/core/wilson.ts';
 
@@ -44,6 +45,17 @@ test('its ends are the shares that a score test at 5 % just does not refuse', ()
       const most = hits === of ? 1 : rootOf((x) => score(x, hits, of) + z, share + tiny, 1 - tiny);
       expect(low).toBeCloseTo(least, 6);
       expect(high).toBeCloseTo(most, 6);
+    }),
+  );
+});
+
+test('by the normal distribution of a statistics library, 2.5 % lie beyond either end', () => {
+  fc.assert(
+    fc.property(counted, ([hits, of]) => {
+      const { low, high } = wilsonInterval(hits, of);
+      const below = (share: number) => jstat.normal.cdf(score(share, hits, of), 0, 1);
+      if (hits > 0) expect(below(low)).toBeCloseTo(0.975, 6);
+      if (hits < of) expect(below(high)).toBeCloseTo(0.025, 6);
     }),
   );
 });

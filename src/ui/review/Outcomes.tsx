@@ -50,20 +50,25 @@ function OutcomesOf({ pair: { dam, sire } }: { readonly pair: PairLine }) {
     return <p class="small">No gene on record at which their young can differ.</p>;
   }
   return (
-    <table class="numbers">
-      <thead>
-        <tr>
-          <th scope="col">Gene</th>
-          <th scope="col">Look</th>
-          <th scope="col">Hatched</th>
-          <th scope="col">Expected</th>
-          <th scope="col">As unlikely</th>
-        </tr>
-      </thead>
-      {view.genes.map((gene) => (
-        <GeneRows key={gene.locus} gene={gene} />
-      ))}
-    </table>
+    <div class="review-table">
+      <table class="numbers">
+        <caption>
+          <a href={`#/pair/${dam}/${sire}`}>All that their young can be</a>
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Gene</th>
+            <th scope="col">Look</th>
+            <th scope="col">Hatched</th>
+            <th scope="col">Expected</th>
+            <th scope="col">As unlikely</th>
+          </tr>
+        </thead>
+        {view.genes.map((gene) => (
+          <GeneRows key={gene.locus} gene={gene} />
+        ))}
+      </table>
+    </div>
   );
 }
 

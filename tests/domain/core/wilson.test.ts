@@ -54,8 +54,10 @@ test('by the normal distribution of a statistics library, 2.5 % lie beyond eithe
     fc.property(counted, ([hits, of]) => {
       const { low, high } = wilsonInterval(hits, of);
       const below = (share: number) => jstat.normal.cdf(score(share, hits, of), 0, 1);
-      if (hits > 0) expect(below(low)).toBeCloseTo(0.975, 6);
-      if (hits < of) expect(below(high)).toBeCloseTo(0.025, 6);
+      // At none and at all of them, the end is the end of all shares.
+      const ends = [hits === 0 ? 0.975 : below(low), hits === of ? 0.025 : below(high)];
+      expect(ends[0]).toBeCloseTo(0.975, 6);
+      expect(ends[1]).toBeCloseTo(0.025, 6);
     }),
   );
 });

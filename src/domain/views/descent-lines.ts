@@ -1,6 +1,7 @@
 import { dateWords } from '../core/day-words.ts';
 import type { AnimalId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
+import { clutchFathers, isSameSet, malesAmong, type Sire } from '../rotation/paternity.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Clutch } from '../state/clutch.ts';
 import { genesView, type GeneLine } from './genes-view.ts';
@@ -31,22 +32,38 @@ function damWords(animal: Animal, clutch: Clutch | undefined, picture: Picture):
   return animal.dam ? `${described(animal.dam, picture)}; as stated` : 'not known';
 }
 
-const together = { together: 'were together', locked: 'seen locked' } as const;
+const groundWords: Readonly<Record<Sire['grounds'], string>> = {
+  together: 'was with her',
+  locked: 'seen locked',
+  'stored sperm': 'stored sperm',
+  'looks of the young': 'by the looks of the young',
+  'DNA test': 'DNA test',
+};
 
+/**
+ * Its own fathers as stated, each with what the clutch says of him; where none is stated, those of the
+ * clutch, with one that is not on record or none at all.
+ */
 function sireWords(animal: Animal, clutch: Clutch | undefined, picture: Picture): string {
-  const sires = clutch?.paternity?.sires;
-  if (sires) {
-    return sires
-      .map(({ male, grounds }) => {
-        const words = grounds in together ? together[grounds as keyof typeof together] : grounds;
-        if (male === 'none') return `none (${words})`;
-        return `${male === 'unknown' ? 'an unknown male' : described(male, picture)} (${words})`;
-      })
-      .join(', or ');
+  const carried = clutch ? clutchFathers(clutch, picture).sires : [];
+  const isOwn = animal.sires.length > 0 && !isSameSet(malesAmong(carried), animal.sires);
+  if (!isOwn && carried.length > 0) {
+    return carried.map((sire) => fatherWords(sire, picture)).join(', or ');
   }
   if (animal.sires.length === 0) return 'not known';
-  const names = animal.sires.map((id) => described(id, picture)).join(', or ');
-  return `${names}; as stated`;
+  const known = new Map(carried.map((sire) => [sire.male, sire]));
+  return animal.sires
+    .map((male) => {
+      const sire = known.get(male);
+      return sire ? fatherWords(sire, picture) : `${described(male, picture)} (as stated)`;
+    })
+    .join(', or ');
+}
+
+function fatherWords({ male, grounds }: Sire, picture: Picture): string {
+  const words = groundWords[grounds];
+  if (male === 'none') return `no father (${words})`;
+  return `${male === 'unknown' ? 'an unknown male' : described(male, picture)} (${words})`;
 }
 
 /** @example 'Cedar, Pastel het Clown' */

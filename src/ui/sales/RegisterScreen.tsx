@@ -66,7 +66,7 @@ function Register({ from, to }: { readonly from: Day; readonly to: Day }) {
           </div>
           {view.came.map(([how, count]) => (
             <div key={how}>
-              <dt>Came: {how}</dt>
+              <dt>{how === 'came back' ? 'Came back' : `Came: ${how}`}</dt>
               <dd>{count}</dd>
             </div>
           ))}

@@ -31,7 +31,10 @@ export function SaleForm({
   const model = useModel();
   const [buyers] = useBuyers();
   const [price, setPrice] = useState(() => priceText(view.price));
-  const [deposit, setDeposit] = useState(() => priceText());
+  const [deposit, setDeposit] = useState(() => ({
+    ...priceText(),
+    ...(view.price && { currency: view.price.currency }),
+  }));
   const [instead, setInstead] = useState('');
   const [until, setUntil] = useState<Day | ''>(addDays(view.night, USUAL_DAYS));
   const [buyer, setBuyer] = useState<BuyerText>(

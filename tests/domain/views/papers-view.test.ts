@@ -40,7 +40,7 @@ const view = (...events: readonly RackEvent[]) =>
 test('parents stand with what they rest on: a statement, or a clutch and who was seen with her', () => {
   expect(view().parents).toEqual([
     ['Dam', 'Marrow, Pastel; as stated'],
-    ['Sire', 'Flint, het Clown; as stated'],
+    ['Sire', 'Flint, het Clown (as stated)'],
   ]);
   const fathers = anEvent('paternity-stated', {
     animal: dam,
@@ -53,7 +53,15 @@ test('parents stand with what they rest on: a statement, or a clutch and who was
     at: nightsAgo(159),
   });
   const hatched = anEvent('hatched', { animal: young, clutch, at: nightsAgo(96) });
-  expect(view(fathers, hatched).parents).toEqual([
+  // Of the clutch's fathers, only those that its own statement names.
+  expect(view(fathers, hatched).parents[1]).toEqual(['Sire', 'Flint, het Clown (seen locked)']);
+  const both = anEvent('parents-stated', {
+    animal: young,
+    dam,
+    sires: [other, sire],
+    at: nightsAgo(90),
+  });
+  expect(view(fathers, hatched, both).parents).toEqual([
     ['Dam', 'Marrow, Pastel; by records, eggs of 17 Jun 2026'],
     [
       'Sire',

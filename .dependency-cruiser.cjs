@@ -40,8 +40,23 @@ module.exports = {
           '^src/worker/',
           '^src/domain/',
           '^src/store/',
+          '^src/workbook/',
           '^demo-data/',
           '^(node_modules/)?highs/',
+        ],
+      },
+    },
+    {
+      name: 'workbook-knows-no-snakes',
+      comment: 'It turns files into tables of text. What a column means is decided in the domain.',
+      severity: 'error',
+      from: { path: '^src/workbook/' },
+      to: {
+        pathNot: [
+          '^src/workbook/',
+          '^src/domain/(core|csv)/',
+          '^src/domain/sheet/grid[.]ts$',
+          '^(node_modules/)?(fflate|saxen)/',
         ],
       },
     },
@@ -116,7 +131,7 @@ module.exports = {
       from: {
         orphan: true,
         path: '^src/',
-        pathNot: '^src/(sw/sw|worker/worker|scan/decoder/decoder|app/main)[.]tsx?$',
+        pathNot: '[.]d[.]ts$|^src/(sw/sw|worker/worker|scan/decoder/decoder|app/main)[.]tsx?$',
       },
       to: {},
     },

@@ -10,6 +10,7 @@ import type { Draft } from './events/event.ts';
 import type { ProtocolChanges } from './protocol/own-protocol.ts';
 import type { FileLike } from './file-like.ts';
 import type { RestorePreview } from './restore-preview.ts';
+import type { SheetCommands } from './sheet/preview.ts';
 import type { Vet } from './state/house.ts';
 import type { ColumnMap } from './room/csv/columns.ts';
 import type { ReadingsPreview } from './room/csv/look-into.ts';
@@ -141,7 +142,7 @@ export type Recorded =
   /** Not written yet: ask, and send it again with these codes accepted. */
   | { readonly kind: 'asked'; readonly doubts: readonly Doubt[] };
 
-export interface Commands extends HatcheryCommands, SaleCommands {
+export interface Commands extends HatcheryCommands, SaleCommands, SheetCommands {
   /** Opens a collection, or begins an empty one. */
   readonly open: { readonly ask: CollectionName; readonly answer: DeskStatus };
   readonly record: {

@@ -1,4 +1,5 @@
 import { createStore, get, setMany, clear } from 'idb-keyval';
+import type { SheetTaken } from '../domain/sheet/preview.ts';
 import { saving } from './saving.ts';
 
 /** What this device remembers for itself; never merged, never in a backup. */
@@ -10,6 +11,8 @@ export interface DeviceNotes {
   readonly begunMs?: number | undefined;
   readonly lastBackupMs?: number | undefined;
   readonly initials?: string | undefined;
+  /** Spreadsheets that were taken in here, newest last. */
+  readonly sheets?: readonly SheetTaken[] | undefined;
 }
 
 export interface NoteShelf {

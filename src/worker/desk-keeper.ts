@@ -18,6 +18,7 @@ import { createReadingsReader } from './readings.ts';
 import { photoHandlers } from './photo-handlers.ts';
 import { saleHandlers } from './sale-handlers.ts';
 import type { LookedInto } from './restore.ts';
+import { createSheetReader } from './spreadsheets.ts';
 
 type Handlers = {
   readonly [Kind in Exclude<keyof Commands, 'open' | 'eraseDemo'>]: (
@@ -162,6 +163,7 @@ export function createDeskKeeper(
       giveCard: (wanted) => write(newLabelDrafts(wanted, picture, world.chance)),
       ...createReadingsReader(world, collection, write),
       ...createPlanner(collection),
+      ...createSheetReader(world, collection, { write, nameCollection, keepNotes }, () => notes),
       async backUp() {
         await collection.readHistory();
         await nameCollection();

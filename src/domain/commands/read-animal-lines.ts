@@ -7,7 +7,8 @@ export type ReadLine =
   | { readonly ok: true; readonly line: string; readonly animal: NewAnimal }
   | { readonly ok: false; readonly line: string; readonly why: string };
 
-const SEXES: ReadonlyMap<string, Sex> = new Map([
+/** How a sex is written, in lower case. Common practice, no source. */
+export const SEXES: ReadonlyMap<string, Sex> = new Map([
   ['f', 'female'],
   ['female', 'female'],
   ['0.1', 'female'],
@@ -22,7 +23,8 @@ const SEXES: ReadonlyMap<string, Sex> = new Map([
   ['0.0.1', 'unknown'],
 ]);
 
-const POSITION = /^[A-Za-z0-9]{0,3}[A-Za-z]\d{1,2}(?:-\d{1,2})?$/;
+/** A tub's place, as it stands on its label. */
+export const POSITION = /^[A-Za-z0-9]{0,3}[A-Za-z]\d{1,2}(?:-\d{1,2})?$/;
 const MASS = /^(\d{2,4}(?:[.,]\d)?)\s*g$/i;
 
 /**

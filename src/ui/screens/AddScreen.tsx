@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { NewAnimal } from '../../domain/commands/new-animals.ts';
 import { readAnimalLines } from '../../domain/commands/read-animal-lines.ts';
+import { SlabLink } from '../components/Slab.tsx';
 import { useDraft, useModel } from '../model.ts';
 import { go } from '../route.ts';
 import { Page } from './Page.tsx';
@@ -36,6 +37,9 @@ export function AddScreen({ position }: { readonly position?: string | undefined
           Paste a list
         </button>
       </div>
+      <SlabLink icon="add" href="#/spreadsheet" under="with weights, meals and sheds">
+        Bring a spreadsheet
+      </SlabLink>
       {isMany ? <PasteForm onAdd={add} /> : <OneForm position={position} onAdd={add} />}
     </Page>
   );

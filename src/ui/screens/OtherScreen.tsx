@@ -42,6 +42,7 @@ const RotationScreen = lazy(
 const SafeScreen = lazy(async () => (await import('./SafeScreen.tsx')).SafeScreen);
 const SalesScreen = lazy(async () => (await import('../sales/SalesScreen.tsx')).SalesScreen);
 const SeasonScreen = lazy(async () => (await import('./SeasonScreen.tsx')).SeasonScreen);
+const SheetScreen = lazy(async () => (await import('../sheet/SheetScreen.tsx')).SheetScreen);
 const ShelfScreen = lazy(async () => (await import('./ShelfScreen.tsx')).ShelfScreen);
 
 /** All screens that no first record waits for. What each is made of is named here and not in the first script. */
@@ -104,6 +105,8 @@ export function OtherScreen({ route }: { readonly route: readonly string[] }) {
       return <ReviewScreen />;
     case 'season':
       return <SeasonScreen />;
+    case 'spreadsheet':
+      return <SheetScreen />;
     case 'shelf':
       return <ShelfScreen />;
     default:

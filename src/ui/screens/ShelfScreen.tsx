@@ -63,6 +63,9 @@ export function ShelfScreen() {
         <SlabLink icon="add" href="#/add">
           Add snakes
         </SlabLink>
+        <SlabLink icon="add" href="#/spreadsheet" under="years of rows, as XLSX or CSV">
+          Bring a spreadsheet
+        </SlabLink>
         <SlabLink icon="racks" href="#/new-rack">
           New rack
         </SlabLink>

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { openFile, previewOf } from '../../../src/domain/room/csv/look-into.ts';
 import type { ColumnMap } from '../../../src/domain/room/csv/columns.ts';
-import { lineWords, readReadings } from '../../../src/domain/room/csv/read-readings.ts';
+import { lineWords } from '../../../src/domain/csv/line-words.ts';
+import { readReadings } from '../../../src/domain/room/csv/read-readings.ts';
 import { celsiusOf, fahrenheitOf } from '../../../src/domain/core/units.ts';
 import { minuteOf } from './make-air.ts';
 

@@ -1,5 +1,5 @@
-import { needsOrder, orderOf, readTime, type DateOrder } from './read-time.ts';
-import type { CsvRow } from './split-csv.ts';
+import { needsOrder, orderOf, readTime, type DateOrder } from '../../csv/read-time.ts';
+import type { CsvRow } from '../../csv/split-csv.ts';
 
 /** What the columns of a file hold; numbers count from 0. */
 export interface ColumnMap {

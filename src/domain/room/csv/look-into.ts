@@ -4,7 +4,7 @@ import type { Reading } from '../../state/readings.ts';
 import { noveltyOf } from '../log-drafts.ts';
 import { guessColumns, type ColumnMap, type Guess } from './columns.ts';
 import type { ReadFile, Rejected } from './read-readings.ts';
-import { guessSeparator, splitCsv, type CsvRow } from './split-csv.ts';
+import { guessSeparator, splitCsv, type CsvRow } from '../../csv/split-csv.ts';
 
 /** A sensor's file, cut into rows, with a guess at what is in them. */
 export interface OpenedFile {

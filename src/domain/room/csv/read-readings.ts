@@ -1,9 +1,10 @@
 import { celsiusOf } from '../../core/units.ts';
 import type { Reading } from '../../state/readings.ts';
 import { readNumber, timeText, type ColumnMap } from './columns.ts';
-import { readTime } from './read-time.ts';
-import type { CsvRow } from './split-csv.ts';
-import { createWallReader, type Zone } from './wall-clock.ts';
+import { lineWords } from '../../csv/line-words.ts';
+import { readTime } from '../../csv/read-time.ts';
+import type { CsvRow } from '../../csv/split-csv.ts';
+import { createWallReader, type Zone } from '../../csv/wall-clock.ts';
 
 /** Lines left out, and why. Every one of them is named. */
 export interface Rejected {
@@ -132,15 +133,4 @@ function createRejections() {
         example,
       })),
   };
-}
-
-/** @example lineWords([7, 3, 4, 5]) //=> '3–5, 7' */
-export function lineWords(lines: readonly number[]): string {
-  const runs: { from: number; to: number }[] = [];
-  for (const line of lines.toSorted((a, b) => a - b)) {
-    const run = runs.at(-1);
-    if (run && line === run.to + 1) run.to = line;
-    else runs.push({ from: line, to: line });
-  }
-  return runs.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
 }

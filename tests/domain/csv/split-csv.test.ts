@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
-import { guessSeparator, separators, splitCsv } from '../../../src/domain/room/csv/split-csv.ts';
+import { guessSeparator, separators, splitCsv } from '../../../src/domain/csv/split-csv.ts';
 import { runs } from '../../arbitrary.ts';
 
 const cells = (text: string, separator: (typeof separators)[number] = ',') => {

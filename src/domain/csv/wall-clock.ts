@@ -1,4 +1,4 @@
-import { DAY_MS } from '../../core/calendar.ts';
+import { DAY_MS } from '../core/calendar.ts';
 
 /** Minutes that the device's clock is ahead of UTC at an instant in milliseconds. */
 export type Zone = (instantMs: number) => number;

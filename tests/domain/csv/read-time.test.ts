@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { orderOf, readTime } from '../../../src/domain/room/csv/read-time.ts';
-import { createWallReader } from '../../../src/domain/room/csv/wall-clock.ts';
+import { orderOf, readTime } from '../../../src/domain/csv/read-time.ts';
+import { createWallReader } from '../../../src/domain/csv/wall-clock.ts';
 import { runs } from '../../arbitrary.ts';
 
 const UTC = (text: string): number => Date.parse(`${text}Z`);

@@ -1,4 +1,4 @@
-import { wallMs } from '../../core/calendar.ts';
+import { wallMs } from '../core/calendar.ts';
 
 /** In which order a date with a two-digit month and day is written. */
 export const dateOrders = ['day first', 'month first'] as const;
@@ -39,7 +39,8 @@ export function readTime(written: string, order: DateOrder): WrittenTime | undef
   return ms === undefined ? undefined : { wallMs: ms, offsetMin: time.offsetMin };
 }
 
-function readDate(text: string, order: DateOrder): Three | undefined {
+/** Year, month and date of a written day, which may be no such day: `wallMs` tells. */
+export function readDate(text: string, order: DateOrder): Three | undefined {
   const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(text);
   if (iso) return [Number(iso[1]), Number(iso[2]), Number(iso[3])];
   const numbers = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4}|\d{2})$/.exec(text);
@@ -61,7 +62,8 @@ function withMonth(year: string, name: string, date: string): Three | undefined 
   return month === 0 ? undefined : [fullYear(year), month, Number(date)];
 }
 
-function readClock(
+/** A time of day, with its offset where it says one. */
+export function readClock(
   text: string,
 ): { readonly clock: Three; readonly offsetMin: number | undefined } | undefined {
   const [, hours = '', minutes, seconds = '0', half, zone] = TIME.exec(text.trim()) ?? [];

@@ -1,4 +1,4 @@
-import { ok, refuse, type Result } from '../../core/result.ts';
+import { ok, refuse, type Result } from '../core/result.ts';
 
 /** One record of a CSV file, and the line it begins on, counted from 1 as editors do. */
 export interface CsvRow {

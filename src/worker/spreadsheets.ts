@@ -100,6 +100,8 @@ export function createSheetReader(
     // Noted before the first record: one that is broken off can be completed, and undone.
     await keepSheet({ mark, name, size, atMs: world.clock().ms, isWhole: false });
     const minter = createMinter(mark as DeviceId, () => world.clock().ms);
+    // Its records come after all there are, also where the clock was set back.
+    minter.seen(world.minter.event());
     return { mark, minter, drafts, written: 0 };
   }
 

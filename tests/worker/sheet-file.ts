@@ -12,7 +12,11 @@ export function sheetFile(content: string | Uint8Array, name = 'snakes.csv'): Sh
 }
 
 /** What a look at a file shows. Errors: throws where the file is refused. */
-export async function lookAt(tab: Tab, file: SheetFile | undefined, said: Partial<SheetChoices> = {}) {
+export async function lookAt(
+  tab: Tab,
+  file: SheetFile | undefined,
+  said: Partial<SheetChoices> = {},
+) {
   const looked = await tab.lookIntoSheet({ file, choices: { ...noChoices, ...said } });
   if (!looked.ok) throw new Error(looked.problem.message);
   return looked.value;

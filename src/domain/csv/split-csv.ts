@@ -75,19 +75,24 @@ function readQuoted(
 
 /** Lines looked at to find out how a file is built. */
 const FIRST_LINES = 60;
+const FIRST_LETTERS = 40_000;
 
 /**
  * The separator a text seems to be written with: the one that cuts most of its first lines into the
  * same number of cells, two at least.
  */
 export function guessSeparator(text: string): Separator | undefined {
-  const start = text.split(/\r\n|\n|\r/, FIRST_LINES).filter((each) => each.trim() !== '');
+  const start = text
+    .slice(0, FIRST_LETTERS)
+    // A quoted cell may hold line breaks, and the separator of others.
+    .replaceAll(/(^|[\t;,\r\n])"(?:[^"]|"")*"/g, '$1')
+    .split(/\r\n|\n|\r/, FIRST_LINES)
+    .filter((each) => each !== '');
   let best: { readonly separator: Separator; readonly score: number } | undefined;
   for (const separator of separators) {
     const counts = new Map<number, number>();
     for (const each of start) {
-      // A quoted cell may hold the separator of others.
-      const cells = each.replaceAll(/"(?:[^"]|"")*"/g, '').split(separator).length;
+      const cells = each.split(separator).length;
       if (cells > 1) counts.set(cells, (counts.get(cells) ?? 0) + 1);
     }
     const score = Math.max(0, ...counts.values());

@@ -122,14 +122,16 @@ function orderFromOthers(
   });
 }
 
-const isData = (text: string): boolean =>
-  /^[+-]?[\d.,]+$/.test(text.trim()) || readDay(text, either) !== undefined;
+const isNumber = (text: string): boolean => /^[+-]?[\d.,]+$/.test(text.trim());
+
+const isData = (text: string): boolean => isNumber(text) || readDay(text, either) !== undefined;
 
 /** How much a row looks like headings. */
 function headingScore({ cells }: GridRow): number {
   const words = cells.filter((cell) => cell.trim() !== '');
   const known = new Set(words.flatMap((cell) => byHeading(cell) ?? []));
-  const data = words.filter((cell) => isData(cell)).length;
+  // Days may be headings themselves, of what was weighed on them.
+  const data = words.filter((cell) => isNumber(cell)).length;
   return words.length < 2 || known.size === 0 ? 0 : known.size - data / 4;
 }
 

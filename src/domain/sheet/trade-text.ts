@@ -61,6 +61,9 @@ const find = <Found>(
 const UNSIZED = 'unsized';
 const ANY_MEAL = 'meal';
 
+/** `2 rats`, `2x rat`, `rat x2`; not the grams of one. */
+const PIECES = /(?:^|\s)(\d)(?:\s*[x×](?=\s|$)|\s+(?!g\b|gr\b|grams?\b)(?=[a-z]))|[x×]\s*(\d)\b/;
+
 /**
  * A meal as written: `2 x small rats F/T`, `1 hopper`, `rat 45 g`. What is no word of the trade is
  * kept as the name of the size. Thawed, unless it says live or fresh.
@@ -71,7 +74,7 @@ export function preyIn(written: string, massG?: number): Prey {
   const size = find(SIZES, text);
   const [, grams] = /(\d+(?:[.,]\d+)?)\s*g(?:r|rams?)?\b/.exec(text) ?? [];
   const said = massG ?? (grams === undefined ? undefined : Number(grams.replace(',', '.')));
-  const [, before, behind] = /^(\d)\s*(?:x|×)?\s*(?![\d.,]|\s*g\b)|[x×]\s*(\d)\b/.exec(text) ?? [];
+  const [, before, behind] = PIECES.exec(text) ?? [];
   const named = kind !== undefined || size !== undefined;
   const usual = preySizes.find((each) => each.kind === (kind ?? 'rat') && each.size === size);
   const eachG = said ?? usual?.eachG;

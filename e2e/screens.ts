@@ -6,6 +6,7 @@ import { rotationStops } from './rotation-stops.ts';
 import { saleStops } from './sale-stops.ts';
 import { heading, to, type ScreenStop } from './screen-stop.ts';
 import { seasonStops } from './season-stops.ts';
+import { sheetStops } from './sheet-stops.ts';
 
 /** Opens the demo from the first screen. */
 export async function openDemo(page: Page): Promise<void> {
@@ -158,6 +159,7 @@ export const screens: readonly ScreenStop[] = [
       await expect(page.getByText(/write the hatch day as/)).toBeVisible();
     },
   },
+  ...sheetStops,
   {
     name: 'new-rack',
     visit: async (page) => {

@@ -1,5 +1,10 @@
-import { noChoices, type SheetChoices, type SheetFile } from '../../src/domain/sheet/preview.ts';
-import type { Tab } from './make-world.ts';
+import {
+  noChoices,
+  type SheetChoices,
+  type SheetFile,
+  type SheetPreview,
+} from '../../src/domain/sheet/preview.ts';
+import { aDevice, openTab, settleIn, type Tab } from './make-world.ts';
 
 /** A file as a page hands it over. */
 export function sheetFile(content: string | Uint8Array, name = 'snakes.csv'): SheetFile {
@@ -10,6 +15,31 @@ export function sheetFile(content: string | Uint8Array, name = 'snakes.csv'): Sh
     arrayBuffer: async () => new Uint8Array(bytes).buffer,
   };
 }
+
+export async function aTab(): Promise<Tab> {
+  const tab = await openTab(aDevice());
+  await settleIn(tab);
+  return tab;
+}
+
+export const HEAD = 'Name,Sex,Tub,Hatched,Genes,Date,Weight (g),Meal,Shed,Notes';
+
+/** Rows as keepers have them, under one heading. */
+export const table = (...rows: readonly string[]) => sheetFile([HEAD, ...rows].join('\n'));
+
+export const animal = (tab: Tab, name: string) => {
+  const found = tab.picture.animals().find((each) => each.name === name);
+  if (!found) throw new Error(`There is no ${name}.`);
+  return found;
+};
+
+export const counts = ({ fresh, known, newAnimals, openCount, leftOutCount }: SheetPreview) => ({
+  fresh,
+  known,
+  newAnimals,
+  openCount,
+  leftOutCount,
+});
 
 /** What a look at a file shows. Errors: throws where the file is refused. */
 export async function lookAt(

@@ -75,22 +75,22 @@ export function lookInto(
 }
 
 /** The same word on a screen as in a list of what was taken in. */
-const RECORD_WORDS: readonly (readonly [Draft['type'], string])[] = [
-  ['weighed', 'weights'],
-  ['meal-offered', 'meals'],
-  ['shed', 'sheds'],
-  ['opaque-seen', 'in blue'],
-  ['regurgitated', 'meals brought up'],
-  ['measured', 'lengths'],
-  ['noted', 'notes'],
-  ['moved', 'tubs'],
-  ['identified', 'sexes, hatch days and genes of known snakes'],
+const RECORD_WORDS: readonly (readonly [Draft['type'], string, string])[] = [
+  ['weighed', 'weight', 'weights'],
+  ['meal-offered', 'meal', 'meals'],
+  ['shed', 'shed', 'sheds'],
+  ['opaque-seen', 'in blue', 'in blue'],
+  ['regurgitated', 'meal brought up', 'meals brought up'],
+  ['measured', 'length', 'lengths'],
+  ['noted', 'note', 'notes'],
+  ['moved', 'tub', 'tubs'],
+  ['identified', 'known snake described', 'known snakes described'],
 ];
 
 const countsOf = ({ drafts }: DryRun): SheetPreview['records'] =>
-  RECORD_WORDS.flatMap(([type, what]) => {
+  RECORD_WORDS.flatMap(([type, one, many]) => {
     const count = drafts.filter((draft) => draft.type === type).length;
-    return count === 0 ? [] : [{ what, count }];
+    return count === 0 ? [] : [{ what: count === 1 ? one : many, count }];
   });
 
 function kindsOf({ asks }: DryRun): SheetPreview['askKinds'] {

@@ -9,10 +9,11 @@ export function ComesTo({ preview }: { readonly preview: SheetPreview }) {
       <h2 id="sheet-comes-to">What it comes to</h2>
       <ul class="summary number sheet-numbers" aria-label="What would be added">
         <li>
-          <strong>{newAnimals.toLocaleString('en')}</strong> snakes new
+          <strong>{newAnimals.toLocaleString('en')}</strong>{' '}
+          {newAnimals === 1 ? 'new snake' : 'new snakes'}
         </li>
         <li>
-          <strong>{knownAnimals.toLocaleString('en')}</strong> known
+          <strong>{knownAnimals.toLocaleString('en')}</strong> known here
         </li>
         {records.map(({ what, count: n }) => (
           <li key={what}>

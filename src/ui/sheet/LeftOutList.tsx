@@ -33,8 +33,8 @@ export function LeftOutList({
               {leftOut.map(({ why, heading, count: n, lines, example }) => (
                 <li key={`${heading}/${why}`}>
                   <strong>{heading}</strong>: {example !== '' && <>“{example}” </>}
-                  {why}. {n > 1 && `${n.toLocaleString('en')} times: `}line{n > 1 ? 's' : ''}{' '}
-                  {lines.length > MOST_LINE_WORDS ? `${lines.slice(0, MOST_LINE_WORDS)}…` : lines}
+                  {why} ({n > 1 ? `${n.toLocaleString('en')} times: lines ` : 'line '}
+                  {lines.length > MOST_LINE_WORDS ? `${lines.slice(0, MOST_LINE_WORDS)}…` : lines}).
                 </li>
               ))}
             </ul>

@@ -27,10 +27,12 @@ export function SheetScreen() {
           type="file"
           accept=".xlsx,.csv,.tsv,.txt,text/csv,text/tab-separated-values,application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
           disabled={progress !== undefined}
-          onChange={({ currentTarget }) => {
-            const file = currentTarget.files?.[0];
+          onClick={({ currentTarget }) => {
             // The same file, mended, can be picked again.
             currentTarget.value = '';
+          }}
+          onChange={({ currentTarget }) => {
+            const file = currentTarget.files?.[0];
             if (file) void sheet.pick(file);
           }}
         />

@@ -11,7 +11,7 @@ describe('what is doubtful', () => {
     );
     const preview = await lookAt(tab, file);
     expect(preview.asks).toMatchObject([
-      { code: 'ratio', line: 3, instead: 'Take 1,500 g', accept: 'Take it as it is' },
+      { code: 'ratio', line: 3, instead: 'Take 1,500\u00A0g', accept: 'Take it as it is' },
     ]);
     expect(counts(preview)).toMatchObject({ fresh: 3, openCount: 1 });
     const key = preview.asks[0]!.key;
@@ -67,7 +67,7 @@ describe('what is doubtful', () => {
         '3 Date: is no day',
         '4 Rue: That has not happened yet. Pick tonight or an earlier night.',
         '5 Name: says no name',
-        '6 Rue: 9 g cannot be a ball python: 15 to 6000 g.',
+        '6 Rue: 9\u00A0g cannot be a ball python: 15\u00A0g to 6,000\u00A0g.',
       ],
     );
     expect(preview.records).toEqual([{ what: 'meal', count: 1 }]);

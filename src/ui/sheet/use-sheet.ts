@@ -1,9 +1,17 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Commands } from '../../domain/desk.ts';
 import { noChoices, type SheetChoices, type SheetPreview } from '../../domain/sheet/preview.ts';
+import { inMassUnit } from '../mass-unit.ts';
 import { useModel } from '../model.ts';
 
 export type Earlier = Commands['sheetsTaken']['answer'];
+
+/** What the app says of masses is said in the keeper's unit; what stands in the file stays as it is. */
+const inOwnUnit = (preview: SheetPreview): SheetPreview => ({
+  ...preview,
+  asks: inMassUnit(preview.asks),
+  leftOut: inMassUnit(preview.leftOut),
+});
 
 /** A file that is looked at, what the keeper said of it, and how far taking it in has come. */
 export function useSheet() {
@@ -37,7 +45,7 @@ export function useSheet() {
     busy(async () => {
       setChoices(next);
       const looked = await desk.tell('lookIntoSheet', { file, choices: next });
-      setPreview(looked.ok ? looked.value : undefined);
+      setPreview(looked.ok ? inOwnUnit(looked.value) : undefined);
       if (!looked.ok) setRefusal(looked.problem.message);
     });
 

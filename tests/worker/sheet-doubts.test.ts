@@ -65,7 +65,7 @@ describe('what is doubtful', () => {
         '2 Weight (g): is no weight',
         '2 Tub: is no tub of yours: Rue stands in no tub yet',
         '3 Date: is no day',
-        '4 Rue: That has not happened yet. Pick tonight or an earlier night.',
+        '4 Date: is still to come',
         '5 Name: says no name',
         '6 Rue: 9\u00A0g cannot be a ball python: 15\u00A0g to 6,000\u00A0g.',
       ],

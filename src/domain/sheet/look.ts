@@ -1,3 +1,4 @@
+import { momentOf, type Day } from '../core/calendar.ts';
 import { lineWords } from '../csv/line-words.ts';
 import type { Draft } from '../events/event.ts';
 import { contradictionIn, readAmount } from './amount.ts';
@@ -29,7 +30,7 @@ export function lookInto(
 ): Look {
   const grid = sheets[choices.sheet] ?? sheets[0] ?? emptyGrid;
   const table = readTable(choices.leaveMerged ? grid.rows : filled(grid), choices.columns);
-  const read = readRows(table, choices.words);
+  const read = readRows(table, choices.words, momentOf(world.clock).slice(0, 10) as Day);
   const run = dryRun(read, { ...world, answers: choices.answers });
   const open = run.asks.filter(({ answer }) => answer === undefined);
   const leftOut = [

@@ -1,3 +1,4 @@
+import type { Day } from '../core/calendar.ts';
 import { POSITION } from '../commands/read-animal-lines.ts';
 import { readDay } from './day.ts';
 import type { Table } from './columns.ts';
@@ -18,8 +19,12 @@ export interface RowsRead {
 const LONGEST = { name: 60, traits: 300 };
 
 /** Reads each row of a table; `words` are what the keeper said of words that were not known. */
-export function readRows(table: Table, words: Readonly<Record<string, string>>): RowsRead {
-  const cells = createCells(table);
+export function readRows(
+  table: Table,
+  words: Readonly<Record<string, string>>,
+  today: Day,
+): RowsRead {
+  const cells = createCells(table, today);
   const asked = createWordsAsked(words);
   const rows = table.rows.map((row): RowRead => {
     const [name] = cells.all(row, 'name');

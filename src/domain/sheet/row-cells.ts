@@ -1,3 +1,5 @@
+import type { Day } from '../core/calendar.ts';
+import { dateWords } from '../core/day-words.ts';
 import { hasDecimalComma, inBase, readAmount, contradictionIn, type Unit } from './amount.ts';
 import type { Column, Table } from './columns.ts';
 import { readClockMs, readDay } from './day.ts';
@@ -5,7 +7,6 @@ import type { GridRow } from './grid.ts';
 import type { CellAsk, Fault, When } from './item.ts';
 import type { Meaning } from './meanings.ts';
 import { isBlank } from './trade-text.ts';
-import { dateWords } from '../core/day-words.ts';
 
 /** A cell that says something, and its column. */
 export interface Said {
@@ -32,7 +33,7 @@ const OLDEST_DAY = '1990-01-01';
 const withoutGuard = (text: string): string => text.replace(/^'(?=[=+\-@])/, '');
 
 /** Reads the cells of rows by what their columns hold, and keeps what it does not understand. */
-export function createCells({ columns, rows }: Table) {
+export function createCells({ columns, rows }: Table, today: Day) {
   const faults = new Map<string, Fault>();
   const commas = new Map(
     columns.map(({ index, kind }) => [
@@ -86,6 +87,7 @@ export function createCells({ columns, rows }: Table) {
       if (!read)
         return fault(said, text.startsWith('#') ? 'is an error of the workbook' : 'is no day');
       if (read.day < OLDEST_DAY) return fault(said, 'is before 1990');
+      if (read.day > today) return fault(said, 'is still to come');
       const ask = {
         code: 'other-order',
         message: `“${text}” can only be ${dateWords(read.day)}, unlike the rest of its column. Read it so?`,

@@ -45,8 +45,10 @@ const watchBlocks = (page: Page) =>
 /** From here on; a block made on purpose shows first that one would be seen. */
 async function startBlocks(page: Page): Promise<void> {
   await page.evaluate(() => {
-    const until = performance.now() + 100;
-    while (performance.now() < until);
+    setTimeout(() => {
+      const until = performance.now() + 100;
+      while (performance.now() < until);
+    });
   });
   await expect.poll(() => longestBlock(page)).toBeGreaterThanOrEqual(100);
   await page.evaluate(() => {

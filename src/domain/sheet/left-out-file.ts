@@ -1,10 +1,10 @@
+import { writeCsv } from '../register/write-csv.ts';
 import type { Fault } from './item.ts';
 import type { Table } from './columns.ts';
 
 /**
  * What is left out of a file, as CSV: the line, the reason, and the row as it stands, to be mended
- * and taken in again. Source: RFC 4180 §2; and what a spreadsheet would take for a formula gets an
- * apostrophe before it, as OWASP advises against CSV injection.
+ * and taken in again. It begins with a byte order mark, by which spreadsheets know UTF-8.
  */
 export function leftOutFile(faults: readonly Fault[], { rows, columns }: Table): string {
   const byLine = new Map(rows.map(({ line, cells }) => [line, cells]));
@@ -21,10 +21,5 @@ export function leftOutFile(faults: readonly Fault[], { rows, columns }: Table):
       ...columns.map(({ index }) => byLine.get(line)?.[index] ?? ''),
     ]);
   const head = ['Line', 'Left out because', ...columns.map(({ heading }) => heading)];
-  return `\uFEFF${[head, ...lines].map((row) => row.map(quoted).join(',')).join('\r\n')}\r\n`;
-}
-
-function quoted(cell: string): string {
-  const safe = /^[=+\-@\t\r]/.test(cell) && !/^[+-]?[\d.,]+$/.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return `\uFEFF${writeCsv([head, ...lines])}`;
 }

@@ -30,7 +30,7 @@ export interface DayRead extends When {
 
 const OLDEST_DAY = '1990-01-01';
 /** An apostrophe keeps a spreadsheet from reckoning with what stands behind it. */
-const withoutGuard = (text: string): string => text.replace(/^'(?=[=+\-@])/, '');
+const withoutGuard = (text: string): string => text.replace(/^'(?=\s*[=+\-@＝＋－＠])/, '');
 
 /** Reads the cells of rows by what their columns hold, and keeps what it does not understand. */
 export function createCells({ columns, rows }: Table, today: Day) {

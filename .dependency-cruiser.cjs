@@ -28,7 +28,13 @@ module.exports = {
       comment: 'Storage implements the ports. It has no opinion on screens.',
       severity: 'error',
       from: { path: '^src/store/' },
-      to: { pathNot: ['^src/store/', '^src/domain/', '^node_modules/(zod|idb-keyval)/'] },
+      to: {
+        pathNot: [
+          '^src/store/',
+          '^src/domain/',
+          '^node_modules/(zod|idb-keyval|@zip[.]js|@noble)/',
+        ],
+      },
     },
     {
       name: 'worker-wires-domain-and-store',

@@ -8,9 +8,10 @@ import type { Labellable } from './commands/new-labels.ts';
 import type { NewRack } from './commands/new-rack.ts';
 import type { Draft } from './events/event.ts';
 import type { ProtocolChanges } from './protocol/own-protocol.ts';
-import type { FileLike } from './file-like.ts';
+import type { FileLike, FileSpot } from './file-like.ts';
 import type { RestorePreview } from './restore-preview.ts';
 import type { SheetCommands } from './sheet/preview.ts';
+import type { PhotoBackupMade, PhotoRoom } from './photo-room.ts';
 import type { Vet } from './state/house.ts';
 import type { ColumnMap } from './room/csv/columns.ts';
 import type { ReadingsPreview } from './room/csv/look-into.ts';
@@ -173,11 +174,8 @@ export interface Commands extends HatcheryCommands, SaleCommands, SheetCommands 
   readonly photo: { readonly ask: PhotoId; readonly answer: Uint8Array | undefined };
   /** Throws away one that no record names. */
   readonly dropPhoto: { readonly ask: PhotoId; readonly answer: null };
-  /** What pictures take on this device. */
-  readonly photoRoom: {
-    readonly ask: null;
-    readonly answer: { readonly count: number; readonly bytes: number };
-  };
+  /** What pictures take on this device, and which of them no backup has taken away yet. */
+  readonly photoRoom: { readonly ask: null; readonly answer: PhotoRoom };
   /** Gives an animal a card, or a room a label, to be printed; the same one if it has one. */
   readonly giveCard: { readonly ask: readonly Labellable[]; readonly answer: Recorded };
   readonly backUp: {
@@ -189,7 +187,13 @@ export interface Commands extends HatcheryCommands, SaleCommands, SheetCommands 
     readonly ask: null;
     readonly answer: { readonly fileName: string; readonly text: string };
   };
-  readonly backedUp: { readonly ask: null; readonly answer: null };
+  /** The same with the pictures, into a file of the keeper's, or else as one that is handed over. */
+  readonly backUpWithPhotos: {
+    readonly ask: FileSpot | null;
+    readonly answer: PhotoBackupMade;
+  };
+  /** A backup has left this device; with the newest picture in it, where it held any. */
+  readonly backedUp: { readonly ask: PhotoId | null; readonly answer: null };
   /** Looks into a backup and says what is new in it. Changes nothing. */
   readonly lookInto: { readonly ask: FileLike; readonly answer: Result<RestorePreview> };
   /** Adds what the last look found. */

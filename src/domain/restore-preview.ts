@@ -8,4 +8,7 @@ export interface RestorePreview {
   readonly unreadable: number;
   readonly reasons: readonly string[];
   readonly animals: number;
+  /** Of a backup with pictures: those that are not here yet, what they take, and those that are. */
+  readonly pictures?:
+    { readonly fresh: number; readonly freshBytes: number; readonly known: number } | undefined;
 }

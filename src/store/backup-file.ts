@@ -31,17 +31,26 @@ const HEADER_BYTES = 4_096;
  * of all that follows. Sorted by id, so that two backups can be compared line by line.
  */
 export async function writeBackup(contents: BackupContents): Promise<string> {
-  const lines = contents.records.toSorted(byId).map((record) => JSON.stringify(record));
-  const body = lines.map((line) => `${line}\n`).join('');
+  const body = inIdOrder(contents.records).map(recordLine).join('');
+  return `${headerLine(contents, await checkValue(body))}${body}`;
+}
+
+export const inIdOrder = (records: readonly unknown[]): readonly unknown[] =>
+  records.toSorted(byId);
+
+export const recordLine = (record: unknown): string => `${JSON.stringify(record)}\n`;
+
+/** The first line; `check` is that of all that follows. */
+export function headerLine({ collection, made, records }: BackupContents, check: string): string {
   const header: Header = {
     format: FORMAT,
     version: VERSION,
-    collection: contents.collection,
-    made: contents.made,
-    records: lines.length,
-    check: await checkValue(body),
+    collection,
+    made,
+    records: records.length,
+    check,
   };
-  return `${JSON.stringify(header)}\n${body}`;
+  return `${JSON.stringify(header)}\n`;
 }
 
 const idOf = (record: unknown): string => String((record as { id?: unknown }).id);
@@ -49,9 +58,12 @@ const byId = (a: unknown, b: unknown): number => (idOf(a) < idOf(b) ? -1 : 1);
 
 async function checkValue(text: string): Promise<string> {
   const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
-  const hex = Array.from(new Uint8Array(hash), (byte) => byte.toString(16).padStart(2, '0'));
-  return `sha-256:${hex.join('')}`;
+  return checkOf(new Uint8Array(hash));
 }
+
+/** A SHA-256 as the first line writes it. */
+export const checkOf = (hash: Uint8Array): string =>
+  `sha-256:${Array.from(hash, (byte) => byte.toString(16).padStart(2, '0')).join('')}`;
 
 /**
  * Reads a backup of this or any earlier version. The first line is judged before the rest is read,

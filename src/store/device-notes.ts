@@ -1,5 +1,6 @@
 import { createStore, get, setMany, clear } from 'idb-keyval';
 import type { SheetTaken } from '../domain/sheet/preview.ts';
+import type { PhotoId } from '../domain/core/ids.ts';
 import { saving } from './saving.ts';
 
 /** What this device remembers for itself; never merged, never in a backup. */
@@ -10,6 +11,8 @@ export interface DeviceNotes {
   /** When this device's copy began. Milliseconds since 1970, as is the next. */
   readonly begunMs?: number | undefined;
   readonly lastBackupMs?: number | undefined;
+  /** The newest picture of those that a backup took away from here. */
+  readonly newestSafePhoto?: PhotoId | undefined;
   readonly initials?: string | undefined;
   /** Spreadsheets that were taken in here, newest last. */
   readonly sheets?: readonly SheetTaken[] | undefined;

@@ -3,9 +3,9 @@ import type { PhotoId } from '../domain/core/ids.ts';
 import { durableStore } from './durable-store.ts';
 import { saving } from './saving.ts';
 
-/** What pictures take on this device. */
-export interface PhotoRoom {
-  readonly count: number;
+/** A picture that is here, and what it takes. */
+export interface KeptPhoto {
+  readonly id: PhotoId;
   readonly bytes: number;
 }
 
@@ -15,7 +15,8 @@ export interface PhotoShelf {
   /** Undefined where it was kept on another device. */
   load(id: PhotoId): Promise<Uint8Array | undefined>;
   drop(id: PhotoId): Promise<void>;
-  room(): Promise<PhotoRoom>;
+  /** All of them, the oldest first. Reads none. */
+  list(): Promise<readonly KeptPhoto[]>;
   clear(): Promise<void>;
 }
 
@@ -39,11 +40,12 @@ export function createPhotoShelf(databaseName: string): PhotoShelf {
         store.delete(keyed(id));
         await promisifyRequest(store.transaction);
       }),
-    room: () =>
+    list: () =>
       use('readonly', async (store) => {
         const keys = await promisifyRequest(store.getAllKeys());
-        const sizes = keys.map((key) => (Array.isArray(key) ? Number(key[1]) : 0));
-        return { count: sizes.length, bytes: sizes.reduce((sum, bytes) => sum + bytes, 0) };
+        return keys.flatMap((key) =>
+          Array.isArray(key) ? [{ id: String(key[0]) as PhotoId, bytes: Number(key[1]) }] : [],
+        );
       }),
     clear: () =>
       use('readwrite', async (store) => {
@@ -64,10 +66,10 @@ export function createMemoryPhotos(): PhotoShelf {
     async drop(id) {
       photos.delete(id);
     },
-    room: async () => ({
-      count: photos.size,
-      bytes: [...photos.values()].reduce((sum, { byteLength }) => sum + byteLength, 0),
-    }),
+    list: async () =>
+      [...photos]
+        .map(([id, { byteLength: bytes }]) => ({ id, bytes }))
+        .toSorted((a, b) => (a.id < b.id ? -1 : 1)),
     async clear() {
       photos.clear();
     },

@@ -5,10 +5,10 @@
  */
 export async function saveFile(
   name: string,
-  text: string,
-  type: 'text/plain' | 'text/calendar' | 'text/csv' = 'text/plain',
+  contents: string | Blob,
+  type: 'text/plain' | 'text/calendar' | 'text/csv' | 'application/zip' = 'text/plain',
 ): Promise<boolean> {
-  const file = new File([text], name, { type });
+  const file = new File([contents], name, { type });
   // Absent on most desktops, whatever the types say.
   const canShare =
     (navigator.canShare as unknown) !== undefined && navigator.canShare({ files: [file] });

@@ -135,7 +135,7 @@ export function createDeskKeeper(
 
   return {
     handlers: {
-      ...photoHandlers(world),
+      ...photoHandlers(world, collection),
       ...saleHandlers(world, collection),
       record,
       strike: ({ ids, reason }) => write(ids.map((target) => ({ type: 'struck', target, reason }))),
@@ -181,8 +181,15 @@ export function createDeskKeeper(
         const text = writeCalendar(calendarEntries(picture), clock());
         return { fileName: `${momentOf(clock()).slice(0, 10)}.nightdrop.ics`, text };
       },
-      async backedUp() {
-        await keepNotes((now) => ({ ...now, lastBackupMs: clock().ms }));
+      async backUpWithPhotos(spot) {
+        await collection.readHistory();
+        await nameCollection();
+        const { backUpWithPhotos } = await import('./photo-backup.ts');
+        return backUpWithPhotos(world, collection, notes.collection ?? '', spot);
+      },
+      async backedUp(newestPhoto) {
+        const safe = newestPhoto === null ? {} : { newestSafePhoto: newestPhoto };
+        await keepNotes((now) => ({ ...now, lastBackupMs: clock().ms, ...safe }));
         changed();
         return null;
       },
@@ -195,19 +202,22 @@ export function createDeskKeeper(
           picture.ledger,
           collection.unreadable,
           notes.collection,
+          world.photos,
         );
         looked = result.ok ? result.value : undefined;
         return result.ok ? ok(result.value.preview) : result;
       },
       async takeIn() {
         if (!looked) return refuse('nothing-looked-into', 'Pick a backup first.');
-        const { fresh, unread, collection: theirs } = looked;
+        const { fresh, unread, pictures, collection: theirs } = looked;
         looked = undefined;
         const isEmpty = picture.ledger.size === 0;
         await keepNotes((now) =>
           isEmpty || now.collection === undefined ? { ...now, collection: theirs } : now,
         );
         await collection.write(fresh, unread);
+        // After the records: a picture that no record names would lie here for ever.
+        await (await import('./restore-pictures.ts')).takePicturesIn(pictures, world.photos);
         changed();
         return ok(fresh.length);
       },

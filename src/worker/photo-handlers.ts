@@ -1,5 +1,7 @@
+import type { AnimalId } from '../domain/core/ids.ts';
 import type { Commands } from '../domain/desk.ts';
-import type { World } from './collection.ts';
+import type { PhotoRoom } from '../domain/photo-room.ts';
+import type { Collection, World } from './collection.ts';
 
 type Kind = 'keepPhoto' | 'photo' | 'dropPhoto' | 'photoRoom';
 
@@ -8,16 +10,41 @@ type PhotoHandlers = {
 };
 
 /** Pictures go to their shelf as they are; what they show is said by a record. */
-export const photoHandlers = ({ photos, minter }: World): PhotoHandlers => ({
+export const photoHandlers = (world: World, collection: Collection): PhotoHandlers => ({
   async keepPhoto(jpeg) {
-    const id = minter.photo();
-    await (await photos()).keep(id, jpeg);
+    const id = world.minter.photo();
+    await (await world.photos()).keep(id, jpeg);
     return id;
   },
-  photo: async (id) => (await photos()).load(id),
+  photo: async (id) => (await world.photos()).load(id),
   async dropPhoto(id) {
-    await (await photos()).drop(id);
+    await (await world.photos()).drop(id);
     return null;
   },
-  photoRoom: async () => (await photos()).room(),
+  photoRoom: () => photoRoom(world, collection),
 });
+
+async function photoRoom(
+  { photos, notes }: World,
+  { picture }: Pick<Collection, 'picture'>,
+): Promise<PhotoRoom> {
+  const kept = await (await photos()).list();
+  const { newestSafePhoto = '' } = await notes.load();
+  // Ids rise with time on every device.
+  const here = new Set(kept.flatMap(({ id }) => (id > newestSafePhoto ? [id] : [])));
+  const shows = new Map<AnimalId, number>();
+  if (here.size > 0) {
+    for (const event of picture.ledger.events()) {
+      if (event.type !== 'photo-kept' || !here.has(event.photo)) continue;
+      shows.set(event.animal, (shows.get(event.animal) ?? 0) + 1);
+    }
+  }
+  return {
+    count: kept.length,
+    bytes: kept.reduce((sum, { bytes }) => sum + bytes, 0),
+    onlyHere: here.size,
+    shows: [...shows]
+      .map(([animal, count]) => ({ animal, name: picture.facts.nameOf(animal), count }))
+      .toSorted((a, b) => b.count - a.count || (a.name < b.name ? -1 : 1)),
+  };
+}

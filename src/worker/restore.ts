@@ -6,6 +6,9 @@ import { readEvent, readStored, type Unreadable } from '../domain/events/read-ev
 import { sayWhatIsWrong } from '../domain/events/say-what-is-wrong.ts';
 import type { Ledger } from '../domain/state/ledger.ts';
 import { readBackup } from '../store/backup-file.ts';
+import { isPhotoBackup, openPhotoBackup, type PackedPicture } from '../store/read-photo-backup.ts';
+import type { World } from './collection.ts';
+import { lookAtPictures } from './restore-pictures.ts';
 
 /** A backup that was looked into, ready to be taken in. */
 export interface LookedInto {
@@ -14,6 +17,8 @@ export interface LookedInto {
   readonly fresh: readonly RackEvent[];
   /** Records of a newer version: kept as they are. */
   readonly unread: readonly unknown[];
+  /** Pictures that are not here yet, each looked at once and found whole. */
+  readonly pictures: readonly PackedPicture[];
 }
 
 const REASONS_SHOWN = 3;
@@ -29,9 +34,14 @@ export async function lookIntoBackup(
   ledger: Ledger,
   unreadable: readonly Unreadable[],
   collection: string | undefined,
+  photos: World['photos'],
 ): Promise<Result<LookedInto>> {
   sayWhatIsWrong();
-  const backup = await readBackup(file);
+  const packed = (await isPhotoBackup(file).catch(() => false))
+    ? await openPhotoBackup(file)
+    : undefined;
+  if (packed && !packed.ok) return packed;
+  const backup = await readBackup(packed ? packed.value.log : file);
   if (!backup.ok) return backup;
   if (ledger.size > 0 && collection !== undefined && backup.value.collection !== collection) {
     return refuse(
@@ -67,11 +77,21 @@ export async function lookIntoBackup(
     }
   }
   const events = [...fresh.values()];
+  const pictures = packed
+    ? await lookAtPictures(packed.value.pictures, [...ledger.events(), ...events], photos)
+    : undefined;
+  if (pictures && !pictures.ok) return pictures;
   return ok({
+    pictures: pictures?.value.fresh ?? [],
     collection: backup.value.collection,
     fresh: events,
     unread,
     preview: {
+      pictures: pictures && {
+        fresh: pictures.value.fresh.length,
+        freshBytes: pictures.value.fresh.reduce((sum, { bytes }) => sum + bytes, 0),
+        known: pictures.value.known,
+      },
       made: backup.value.made,
       records: backup.value.records.length,
       fresh: fresh.size,

@@ -1,6 +1,6 @@
 import { DAY_MS } from '../../domain/core/calendar.ts';
-import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Commands, DeskStatus } from '../../domain/desk.ts';
+import { useRef, useState } from 'preact/hooks';
+import type { DeskStatus } from '../../domain/desk.ts';
 import type { RestorePreview } from '../../domain/restore-preview.ts';
 import { Icon } from '../components/Icon.tsx';
 import { Slab } from '../components/Slab.tsx';
@@ -8,6 +8,7 @@ import { useModel, useView } from '../model.ts';
 import { goBack } from '../route.ts';
 import { saveFile } from '../save-file.ts';
 import { Page } from './Page.tsx';
+import { megabytes, Pictures, pictureWords } from './Pictures.tsx';
 
 /** Where the records live, a copy of them out of this device, and one taken in. */
 export function SafeScreen() {
@@ -22,6 +23,7 @@ export function SafeScreen() {
           ) : (
             <>
               <BackUp status={status} />
+              <Pictures />
               <TakeIn />
             </>
           )}
@@ -49,27 +51,7 @@ function WhereTheyLive({ status }: { readonly status: DeskStatus }) {
           update the app to see them.
         </p>
       )}
-      <PicturesHere />
     </div>
-  );
-}
-
-const MB = 1_000_000;
-
-/** What pictures take, and that a backup leaves them here. */
-function PicturesHere() {
-  const { desk } = useModel();
-  const [room, setRoom] = useState<Commands['photoRoom']['answer']>();
-  useEffect(() => {
-    desk.tell('photoRoom', null).then(setRoom, () => undefined);
-  }, []);
-  if (!room || room.count === 0) return null;
-  const megabytes = Math.max(0.1, room.bytes / MB).toFixed(1);
-  return (
-    <p class="small">
-      {room.count === 1 ? '1 picture takes' : `${room.count} pictures take`} {megabytes} MB here. A
-      backup holds the records, without the pictures.
-    </p>
   );
 }
 
@@ -154,7 +136,7 @@ function TakeIn() {
         Backup file
         <input
           type="file"
-          accept=".jsonl,application/x-ndjson"
+          accept=".jsonl,.zip,application/x-ndjson,application/zip"
           ref={input}
           onChange={({ currentTarget }) => void look(currentTarget.files?.[0])}
         />
@@ -172,6 +154,13 @@ function TakeIn() {
             {preview.records.toLocaleString('en')} records, <strong>{preview.fresh} new</strong>,{' '}
             {preview.known} you have already.
           </p>
+          {preview.pictures && (
+            <p>
+              {pictureWords(preview.pictures.fresh)} new
+              {preview.pictures.fresh > 0 && ` (${megabytes(preview.pictures.freshBytes)})`},{' '}
+              {preview.pictures.known} you have already.
+            </p>
+          )}
           {preview.unreadable > 0 && (
             <div class="small">
               <p>
@@ -186,10 +175,11 @@ function TakeIn() {
             <Slab onPress={goBack}>Leave it</Slab>
             <Slab
               kind="main"
-              disabled={preview.fresh + preview.unreadable === 0}
+              disabled={preview.fresh + preview.unreadable + (preview.pictures?.fresh ?? 0) === 0}
               onPress={() => void takeIn()}
             >
               Add {preview.fresh} records
+              {preview.pictures && `, ${pictureWords(preview.pictures.fresh)}`}
             </Slab>
           </div>
         </div>

@@ -1,0 +1,17 @@
+/** Bytes that begin as a JPEG does; nobody looks at the rest. */
+export function aJpeg(bytes: number): Uint8Array<ArrayBuffer> {
+  const jpeg = Uint8Array.from({ length: bytes }, (_, n) => (n * 31) % 251);
+  jpeg.set([0xff, 0xd8, 0xff]);
+  return jpeg;
+}
+
+/** Somewhere to write to, and all that was written. */
+export function collected() {
+  const pieces: Uint8Array<ArrayBuffer>[] = [];
+  const output = new WritableStream<Uint8Array>({
+    write(piece) {
+      pieces.push(piece.slice());
+    },
+  });
+  return { output, whole: () => new Blob(pieces) };
+}

@@ -128,7 +128,7 @@ test('where the browser lets the keeper choose a file, it is written into that',
     const folder = await navigator.storage.getDirectory();
     for await (const handle of folder.values()) {
       if (handle.kind !== 'file') continue;
-      const file = await (handle as FileSystemFileHandle).getFile();
+      const file = await handle.getFile();
       const bytes = new Uint8Array(await file.arrayBuffer());
       return Array.from(bytes, (byte) => String.fromCharCode(byte)).join('');
     }

@@ -43,9 +43,7 @@ export function createPhotoShelf(databaseName: string): PhotoShelf {
     list: () =>
       use('readonly', async (store) => {
         const keys = await promisifyRequest(store.getAllKeys());
-        return keys.flatMap((key) =>
-          Array.isArray(key) ? [{ id: String(key[0]) as PhotoId, bytes: Number(key[1]) }] : [],
-        );
+        return (keys as [PhotoId, number][]).map(([id, bytes]) => ({ id, bytes }));
       }),
     clear: () =>
       use('readwrite', async (store) => {

@@ -41,8 +41,8 @@ export async function takePicturesIn(
   photos: World['photos'],
 ): Promise<void> {
   const shelf = await photos();
-  for (const { id, load } of pictures) {
-    const jpeg = (await shelf.load(id)) ? undefined : await load();
-    if (jpeg) await shelf.keep(id, jpeg);
+  for (const picture of pictures) {
+    const jpeg = (await shelf.load(picture.id)) ? undefined : await picture.load();
+    if (jpeg) await shelf.keep(picture.id, jpeg);
   }
 }

@@ -193,7 +193,10 @@ export interface Commands extends HatcheryCommands, SaleCommands, SheetCommands 
     readonly answer: PhotoBackupMade;
   };
   /** A backup has left this device; with the newest picture in it, where it held any. */
-  readonly backedUp: { readonly ask: PhotoId | null; readonly answer: null };
+  readonly backedUp: {
+    readonly ask: { readonly newestSafePhoto?: PhotoId };
+    readonly answer: null;
+  };
   /** Looks into a backup and says what is new in it. Changes nothing. */
   readonly lookInto: { readonly ask: FileLike; readonly answer: Result<RestorePreview> };
   /** Adds what the last look found. */

@@ -187,9 +187,8 @@ export function createDeskKeeper(
         const { backUpWithPhotos } = await import('./photo-backup.ts');
         return backUpWithPhotos(world, collection, notes.collection ?? '', spot);
       },
-      async backedUp(newestPhoto) {
-        const safe = newestPhoto === null ? {} : { newestSafePhoto: newestPhoto };
-        await keepNotes((now) => ({ ...now, lastBackupMs: clock().ms, ...safe }));
+      async backedUp(pictures) {
+        await keepNotes((now) => ({ ...now, ...pictures, lastBackupMs: clock().ms }));
         changed();
         return null;
       },
@@ -216,7 +215,6 @@ export function createDeskKeeper(
           isEmpty || now.collection === undefined ? { ...now, collection: theirs } : now,
         );
         await collection.write(fresh, unread);
-        // After the records: a picture that no record names would lie here for ever.
         await (await import('./restore-pictures.ts')).takePicturesIn(pictures, world.photos);
         changed();
         return ok(fresh.length);

@@ -35,7 +35,10 @@ export async function lookAtPictures(
   return ok({ fresh, known: wanted.length - fresh.length });
 }
 
-/** Lays them by, one after the other; a picture that is here is never written over. */
+/**
+ * Lays them by, one after the other, once the records that name them are written: else they would lie
+ * here for ever. A picture that is here is never written over.
+ */
 export async function takePicturesIn(
   pictures: readonly PackedPicture[],
   photos: World['photos'],

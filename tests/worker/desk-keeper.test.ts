@@ -186,7 +186,7 @@ test('a backup is due a week after the last one', async () => {
   const device = aDevice();
   const tab = await openTab(device);
   await settleIn(tab);
-  await tab.backedUp(null);
+  await tab.backedUp({});
   const later = async (days: number) => {
     device.clock = { ...device.clock, ms: device.clock.ms + days * 86_400_000 };
     await tab.wake(null);

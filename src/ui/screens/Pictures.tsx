@@ -82,7 +82,7 @@ function BackUpPictures({ onDone }: { readonly onDone: () => void }) {
       fail('The backup was not saved.', 'Press Back up with pictures again.');
       return;
     }
-    await desk.tell('backedUp', made.newest ?? null);
+    await desk.tell('backedUp', made.newest ? { newestSafePhoto: made.newest } : {});
     say(`Backed up, with ${pictureWords(made.pictures)}`);
     onDone();
   };

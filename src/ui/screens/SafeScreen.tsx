@@ -67,7 +67,7 @@ function BackUp({ status }: { readonly status: DeskStatus }) {
     try {
       const { fileName, text } = await desk.tell('backUp', null);
       const saved = await saveFile(fileName, text);
-      if (saved) await desk.tell('backedUp', null);
+      if (saved) await desk.tell('backedUp', {});
       else fail('The backup was not saved.', 'Press Back up again.');
     } catch (error) {
       failWith(error);

@@ -167,14 +167,8 @@ export function createDeskKeeper(
       async backUp() {
         await collection.readHistory();
         await nameCollection();
-        const made = momentOf(clock());
-        const records = [
-          ...picture.ledger.events(),
-          ...collection.unreadable.map(({ raw }) => raw),
-        ];
-        const { writeBackup } = await import('../store/backup-file.ts');
-        const text = await writeBackup({ collection: notes.collection ?? '', made, records });
-        return { fileName: `${made.slice(0, 10)}.nightdrop.jsonl`, text };
+        const { backUp } = await import('./backup.ts');
+        return backUp(world, collection, notes.collection ?? '');
       },
       async calendarFile() {
         const { writeCalendar } = await import('../domain/calendar-file/write-calendar.ts');

@@ -2,6 +2,7 @@ import { momentOf } from '../domain/core/calendar.ts';
 import type { FileSpot } from '../domain/file-like.ts';
 import type { PhotoBackupMade } from '../domain/photo-room.ts';
 import { writePhotoBackup } from '../store/photo-backup.ts';
+import { allRecords } from './backup.ts';
 import type { Collection, World } from './collection.ts';
 
 /** A part of a file in memory is handed to the browser once it is so large: it may lie on disk then. */
@@ -15,14 +16,13 @@ const PART_BYTES = 8_000_000;
  */
 export async function backUpWithPhotos(
   { photos, clock }: World,
-  { picture, unreadable }: Collection,
+  whole: Collection,
   collection: string,
   spot: FileSpot | null,
 ): Promise<PhotoBackupMade> {
   const shelf = await photos();
   const ids = (await shelf.list()).map(({ id }) => id);
-  const records = [...picture.ledger.events(), ...unreadable.map(({ raw }) => raw)];
-  const contents = { collection, made: momentOf(clock()), records };
+  const contents = { collection, made: momentOf(clock()), records: allRecords(whole) };
   const made = { pictures: ids.length, newest: ids.at(-1) };
   if (spot) {
     const file = await spot.createWritable();
@@ -38,9 +38,9 @@ export async function backUpWithPhotos(
     }
     return made;
   }
-  const { output, whole } = inParts();
+  const { output, file } = inParts();
   await writePhotoBackup(contents, ids, shelf, output);
-  return { ...made, file: whole() };
+  return { ...made, file: file() };
 }
 
 function inParts() {
@@ -57,5 +57,5 @@ function inParts() {
       bytes = 0;
     },
   });
-  return { output, whole: () => new Blob([...parts, ...pieces], { type: 'application/zip' }) };
+  return { output, file: () => new Blob([...parts, ...pieces], { type: 'application/zip' }) };
 }

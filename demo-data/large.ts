@@ -1,5 +1,8 @@
 import type { Day } from '../src/domain/core/calendar.ts';
 import type { RackEvent } from '../src/domain/events/event.ts';
+import { tellHatchery } from './hatchery.ts';
+import { nightsUpTo } from './nights.ts';
+import type { Scenario } from './scenario.ts';
 import { simulateSnakes } from './simulate.ts';
 
 // Without water bowls this simulator writes about 0.18 records for each animal and night. The bowls
@@ -16,9 +19,23 @@ export function simulateLarge(
   offsetMin: number,
 ): RackEvent[] {
   const years = targetEvents / (animals * RECORDS_PER_ANIMAL_NIGHT) / DAYS_PER_YEAR;
-  const nights = Math.round(years * DAYS_PER_YEAR);
-  return simulateSnakes({ seed, lastNight, offsetMin, animals, years }, (book, night) => {
+  const scenario = { seed, lastNight, offsetMin, animals, years };
+  return simulateFilled(targetEvents, scenario).slice(0, targetEvents);
+}
+
+/** So many years with about so many events, the eggs and what hatched of them on top. */
+export function simulateDecade(targetEvents: number, scenario: Scenario): RackEvent[] {
+  const { lastNight, years, offsetMin } = scenario;
+  const events = simulateFilled(targetEvents, scenario);
+  const nights = nightsUpTo(lastNight, Math.round(years * DAYS_PER_YEAR), offsetMin);
+  return [...events, ...tellHatchery(events, nights, scenario)];
+}
+
+/** With as many bowls as are needed to come to so many events. */
+function simulateFilled(targetEvents: number, scenario: Scenario): RackEvent[] {
+  const nights = Math.round(scenario.years * DAYS_PER_YEAR);
+  return simulateSnakes(scenario, (book, night) => {
     const wanted = Math.round((targetEvents * (night + 1)) / nights);
     return Math.max(0, wanted - book.events.length);
-  }).slice(0, targetEvents);
+  });
 }

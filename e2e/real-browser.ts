@@ -7,6 +7,8 @@ import { browserArgs, findBrowser } from './browser.ts';
 export interface RealBrowser {
   readonly context: BrowserContext;
   readonly page: Page;
+  /** Of the browser itself, its renderers and whatever else it has started. */
+  processes(): readonly number[];
   /** Ends the browser and all its processes without a word, as a flat battery does. */
   kill(): Promise<void>;
 }
@@ -68,14 +70,15 @@ export async function startRealBrowser(
   const driver = await chromium.connectOverCDP(address);
   const context = driver.contexts()[0] ?? (await driver.newContext());
   const page = context.pages()[0] ?? (await context.newPage());
+  const processes = () =>
+    browser.pid === undefined ? [] : [browser.pid, ...children(browser.pid)];
   return {
     context,
     page,
+    processes,
     async kill() {
-      const { pid } = browser;
-      if (pid === undefined) return;
-      const all = [pid, ...children(pid)];
-      for (const each of all) kill(each);
+      if (browser.pid === undefined) return;
+      for (const each of processes()) kill(each);
       await ended;
       await driver.close().catch(() => undefined);
     },

@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { simulateLarge } from '../../demo-data/large.ts';
-import { momentOf, roomNight } from '../../src/domain/core/calendar.ts';
+import { momentOf, roomNight, type Day } from '../../src/domain/core/calendar.ts';
+import type { RackEvent } from '../../src/domain/events/event.ts';
 import { writeBackup } from '../../src/store/backup-file.ts';
 import { startRealBrowser, type RealBrowser } from '../real-browser.ts';
 import { serve, type Served } from '../serve.ts';
@@ -11,7 +12,10 @@ import { serve, type Served } from '../serve.ts';
 export const EVENTS = 100_000;
 export const ANIMALS = 300;
 
-/** A browser profile in which the built app holds 100,000 records of 300 snakes. */
+/** For the disk of a busy machine. */
+const PATIENCE_MS = 300_000;
+
+/** A browser profile in which the built app holds the records of 300 snakes. */
 export interface LargeRoom {
   readonly url: string;
   readonly profile: string;
@@ -24,7 +28,7 @@ export interface LargeRoom {
 }
 
 /** Takes the records in through the app's own screen, as a keeper with a new phone does. */
-export async function furnishLargeRoom(): Promise<LargeRoom> {
+export async function furnishLargeRoom(records = largeRecords): Promise<LargeRoom> {
   const folder = await mkdtemp(join(tmpdir(), 'nightdrop-bench-'));
   const served = await serve();
   const profile = join(folder, 'profile');
@@ -35,7 +39,7 @@ export async function furnishLargeRoom(): Promise<LargeRoom> {
     return browser;
   };
   const file = join(folder, 'large.nightdrop.jsonl');
-  await writeFile(file, await largeBackup());
+  await writeFile(file, await backupOf(records));
   const close = async () => {
     await served.stop();
     await rm(folder, { recursive: true, force: true });
@@ -59,10 +63,10 @@ async function takeIn(page: Page, url: string, file: string): Promise<LargeRoom[
   const from = performance.now();
   await pickFile(page, file);
   const add = page.getByRole('button', { name: /^Add [\d,]+ records$/ });
-  await add.waitFor({ timeout: 120_000 });
+  await add.waitFor({ timeout: PATIENCE_MS });
   const looked = performance.now();
   await add.click();
-  await page.getByText(/records taken in$/).waitFor({ timeout: 120_000 });
+  await page.getByText(/records taken in$/).waitFor({ timeout: PATIENCE_MS });
   const taken = performance.now();
   await page.evaluate(async () => void (await navigator.serviceWorker.ready));
   return { look: looked - from, take: taken - looked };
@@ -87,10 +91,18 @@ export async function closeInGoodOrder(browser: RealBrowser): Promise<void> {
   await browser.kill();
 }
 
-async function largeBackup(): Promise<string> {
+type Records = (lastNight: Day, offsetMin: number) => readonly RackEvent[];
+
+const largeRecords: Records = (lastNight, offsetMin) =>
+  simulateLarge(EVENTS, ANIMALS, 7, lastNight, offsetMin);
+
+async function backupOf(records: Records): Promise<string> {
   const now = new Date();
   const clock = { ms: now.getTime(), offsetMin: -now.getTimezoneOffset() };
   const made = momentOf(clock);
-  const records = simulateLarge(EVENTS, ANIMALS, 7, roomNight(made, 12), clock.offsetMin);
-  return writeBackup({ collection: 'made-for-measuring', made, records });
+  return writeBackup({
+    collection: 'made-for-measuring',
+    made,
+    records: records(roomNight(made, 12), clock.offsetMin),
+  });
 }

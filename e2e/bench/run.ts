@@ -1,6 +1,7 @@
 import { browserFigures } from './browser.ts';
 import { bundleFigures } from './bundle.ts';
 import { choosingFigures } from './choosing.ts';
+import { decadeFigures } from './decade.ts';
 import { decodeFigures } from './decode.ts';
 import { print } from './figure.ts';
 import { feedingFigures } from './feeding.ts';
@@ -15,7 +16,7 @@ import { plannerFigures } from './planner.ts';
 import { rotationFigures } from './rotation.ts';
 import { windowFigures } from './windows.ts';
 
-// Everything that is measured, one JSON object a line. About ten minutes; each file runs alone too.
+// Everything that is measured, one JSON object a line. About a quarter of an hour; each file runs alone too.
 
 print(machineFigure());
 foldFigures(print);
@@ -30,5 +31,6 @@ await rotationFigures(print);
 await plannerFigures(print);
 await bundleFigures(print);
 await browserFigures(print);
+await decadeFigures(print);
 await lighthouseFigures(print);
 await decodeFigures(print);

@@ -3,6 +3,8 @@ import { expect, test } from '@playwright/test';
 import { useCanvasCamera } from './camera/canvas-camera.ts';
 import { openDemo, screens } from './screens.ts';
 
+test.describe.configure({ mode: 'parallel' });
+
 const sizes = [
   { width: 390, height: 844 },
   { width: 360, height: 640 },

@@ -7,7 +7,8 @@ export default defineConfig({
   testDir: '.',
   testMatch: process.env['PICTURES'] === '1' ? 'pictures.shoot.ts' : '**/*.spec.ts',
   outputDir: '../test-results',
-  workers: 1,
+  // The smallest machine that runs this has two cores.
+  workers: 2,
   timeout: 90_000,
   forbidOnly: true,
   reporter: [['list']],

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { Icon } from '../components/Icon.tsx';
 import { SlabLink } from '../components/Slab.tsx';
@@ -18,21 +19,7 @@ export function ShelfScreen() {
   const [sound, setSound] = useState(remembered('sound') !== 'off');
   return (
     <Page title="Shelf">
-      <div class="stack">
-        <SlabLink
-          icon="safe"
-          href="#/safe"
-          kind={status?.backupDue ? 'warn' : undefined}
-          under={status?.backupDue ? 'No backup for a week' : undefined}
-        >
-          Backup and restore
-        </SlabLink>
-        <SlabLink icon="tonight" href="#/reminders" under="on this phone, or in your calendar">
-          Reminders
-        </SlabLink>
-        <SlabLink icon="more" href="#/protocol" under="The numbers tonight is worked out with">
-          Protocol
-        </SlabLink>
+      <Group title="Tonight and the season">
         <SlabLink icon="feed" href="#/feeding" under="what to thaw tonight, and for whom">
           Feeding
         </SlabLink>
@@ -42,21 +29,23 @@ export function ShelfScreen() {
         <SlabLink icon="eggs" href="#/season" under="all females on one time axis, also on paper">
           The season
         </SlabLink>
-        <SlabLink icon="find" href="#/review" under="what worked, with how sure that is">
-          Season review
-        </SlabLink>
-        <SlabLink icon="nest" href="#/hatchery" under="incubators, clutches and what comes out">
-          Eggs
-        </SlabLink>
         <SlabLink icon="pair" href="#/choose" under="which two come nearest to what you want">
           Choose pairs
         </SlabLink>
         <SlabLink icon="male" href="#/rotation" under="who visits whom in the next 14 nights">
           Share the males
         </SlabLink>
+        <SlabLink icon="nest" href="#/hatchery" under="incubators, clutches and what comes out">
+          Eggs
+        </SlabLink>
         <SlabLink icon="out" href="#/sales" under="for sale, reserved, papers and the register">
           Sales
         </SlabLink>
+        <SlabLink icon="find" href="#/review" under="what worked, with how sure that is">
+          Season review
+        </SlabLink>
+      </Group>
+      <Group title="Tubs and snakes">
         <SlabLink icon="print" href="#/labels">
           Print labels
         </SlabLink>
@@ -69,7 +58,23 @@ export function ShelfScreen() {
         <SlabLink icon="racks" href="#/new-rack">
           New rack
         </SlabLink>
-      </div>
+      </Group>
+      <Group title="Safe and your way">
+        <SlabLink
+          icon="safe"
+          href="#/safe"
+          kind={status?.backupDue ? 'warn' : undefined}
+          under={status?.backupDue ? 'No backup for a week' : undefined}
+        >
+          Backup and restore
+        </SlabLink>
+        <SlabLink icon="tonight" href="#/reminders" under="on this phone, or in your calendar">
+          Reminders
+        </SlabLink>
+        <SlabLink icon="more" href="#/protocol" under="the numbers tonight is worked out with">
+          Protocol
+        </SlabLink>
+      </Group>
       <section class="stack">
         <h2>Light</h2>
         <div class="chips" role="group" aria-label="Light">
@@ -148,3 +153,16 @@ export function ShelfScreen() {
     </Page>
   );
 }
+
+const Group = ({
+  title,
+  children,
+}: {
+  readonly title: string;
+  readonly children: ComponentChildren;
+}) => (
+  <section class="stack">
+    <h2>{title}</h2>
+    {children}
+  </section>
+);

@@ -52,6 +52,26 @@ const more = async (page: Page, counted: string, times: number): Promise<void> =
   for (let n = 0; n < times; n += 1) await press(page, `${counted}: one more`);
 };
 
+/** The first that may go; the one that does not eat may not. */
+async function sellOne(page: Page): Promise<void> {
+  await walkTo(page, '/sales');
+  const ready = page.getByRole('region', { name: 'Could go, not offered' });
+  await expect(ready.getByRole('link')).toHaveCount(3);
+  await expect(page.getByText('0 of 3 unaided meals in a row')).toHaveCount(1);
+  await ready.getByRole('link').first().click();
+  await press(page, 'Sold');
+  const price = page.getByRole('group', { name: 'Price' });
+  await price.getByLabel('Amount').fill('120');
+  await price.getByLabel('Currency').fill('eur');
+  await press(page, /^Write: sold/);
+  await expect(page.locator('.sale-state')).toHaveText(/, not handed over, 120\.00 EUR$/);
+  await press(page, 'State the source');
+  await press(page, /^C bred in captivity/);
+  await press(page, 'Hand over');
+  await press(page, 'Collected here');
+  await expect(page.locator('.sale-state')).toHaveText(/^handed over on /);
+}
+
 /** One hatchling, from its form to the next one's. Answers the taps it took. */
 const hatchling = (page: Page, name: string, sex: string, massG: string): Promise<number> =>
   taps(page, async () => {
@@ -201,6 +221,7 @@ test('from the eggs to three young that stand by themselves', async ({ page }) =
   await openClutch(page);
   await expect(page.getByText('established: 3 unaided meals in a row')).toHaveCount(3);
   await expect(page.getByText('0 of 3 unaided meals in a row')).toHaveCount(1);
+  await sellOne(page);
 
   const { records } = await backUp(page);
   const kinds = new Map<string, number>();
@@ -213,5 +234,7 @@ test('from the eggs to three young that stand by themselves', async ({ page }) =
     hatched: 4,
     'parents-stated': 4,
     'clutch-closed': 1,
+    sold: 1,
+    'handed-over': 1,
   });
 });

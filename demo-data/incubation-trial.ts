@@ -25,6 +25,8 @@ export interface IncubationTrial {
   /** The night after laying on which the forecast is made, and a look has found nothing. */
   readonly askedOn: number;
   readonly reads: 'by hand, twice a day' | 'by a sensor with gaps' | 'never';
+  /** How much of the variance within a keeper is between females. */
+  readonly femaleShare: number;
 }
 
 export interface PipOutcome {
@@ -40,6 +42,9 @@ const DAYS = 130;
 const THRESHOLD_C = 9.5;
 const HOUR_MIN = 60;
 const STEP_H = 6;
+const FEMALES = 5;
+
+const femaleOf = (n: number): AnimalId => `f${n % FEMALES}` as AnimalId;
 
 interface Cycle {
   /** The look that found the eggs after one on START that did not, and the pip; counted from START. */
@@ -58,20 +63,26 @@ export function runIncubationTrial(trial: IncubationTrial): readonly PipOutcome[
     const usual = Math.log(early * late) / 2 + Math.sqrt(half) * normal(chance);
     // Set a little off 31.5 °C, read with an error of its own.
     const setC = 31.5 + 0.35 * normal(chance);
-    const next = () => oneCycle(Math.exp(usual), half, setC, trial, chance);
+    const females = Array.from(
+      { length: FEMALES },
+      () => usual + Math.sqrt(half * trial.femaleShare) * normal(chance),
+    );
+    const spread = half * (1 - trial.femaleShare);
+    const next = (n: number) =>
+      oneCycle(Math.exp(females[n % FEMALES] ?? usual), spread, setC, trial, chance);
     const own = Array.from({ length: ownCycles }, (_, n) => {
-      const cycle = next();
+      const cycle = next(n);
       const progress = progressFor(cycle, cycle.pip + 1, protocol);
       const [laid, pipped] = [
         { first: START, last: addDays(START, cycle.found) },
         { first: addDays(START, cycle.pip), last: addDays(START, cycle.pip) },
       ];
-      return ownPip(`f${n % 5}` as AnimalId, laid, pipped, progress);
+      return ownPip(femaleOf(n), laid, pipped, progress);
     }).filter((each): each is OwnInterval => each !== undefined);
-    let cycle = next();
+    let cycle = next(ownCycles);
     // Only clutches that have not pipped when it is asked.
-    while (cycle.pip < askedOn) cycle = next();
-    const { chances } = lagChances('lay to pip', protocol, own);
+    while (cycle.pip < askedOn) cycle = next(ownCycles);
+    const { chances } = lagChances('lay to pip', protocol, own, femaleOf(ownCycles));
     const laid = between(START, addDays(START, cycle.found));
     const progress = progressFor(cycle, askedOn, protocol);
     const free = pipChances(laid, chances, progress, takenError(protocol.unreadDriftC, own.length));
@@ -96,12 +107,12 @@ function progressFor(cycle: Cycle, until: number, protocol: Protocol): Progress 
 /** One clutch: a random walk of the thermostat, warm days, and now and then no heat for hours. */
 function oneCycle(
   usualDays: number,
-  half: number,
+  spread: number,
   setC: number,
   { reads }: IncubationTrial,
   chance: Chance,
 ): Cycle {
-  const shape = 1 / half;
+  const shape = 1 / spread;
   const needs = (gamma(shape, chance) * usualDays) / shape;
   const degreeDays = needs * (31.5 - THRESHOLD_C);
   // Household thermometers are off by up to half a degree, one way or the other. Source: thermometers.

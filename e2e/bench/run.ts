@@ -13,6 +13,7 @@ import { lighthouseFigures } from './lighthouse.ts';
 import { machineFigure } from './machine.ts';
 import { pedigreeFigures } from './pedigree.ts';
 import { plannerFigures } from './planner.ts';
+import { pipFigures } from './pips.ts';
 import { rotationFigures } from './rotation.ts';
 import { windowFigures } from './windows.ts';
 
@@ -21,6 +22,7 @@ import { windowFigures } from './windows.ts';
 print(machineFigure());
 foldFigures(print);
 windowFigures(print);
+pipFigures(print);
 follicleFigures(print);
 growthFigures(print);
 feedingFigures(print);

@@ -32,7 +32,7 @@ export function pipFigures(tell: Tell): void {
   for (const reads of ['by hand, twice a day', 'by a sensor with gaps', 'never'] as const) {
     for (const ownCycles of [0, 3, 10]) tellTrial('', { reads, ownCycles }, tell);
   }
-  // Windows allow for females that differ; where they do not, those of ten clutches are wider than need be.
+  // Where females do not differ, though the windows allow for it.
   const alike = { reads: 'never', ownCycles: 10, femaleShare: 0 } as const;
   tellTrial(', females all alike', alike, tell);
 }

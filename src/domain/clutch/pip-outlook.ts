@@ -21,6 +21,8 @@ import { incubatorOf, warmthOf } from './warmth-of.ts';
 export interface PipOutlook extends Window {
   readonly laid: Dated;
   readonly ownClutches: number;
+  /** How many of them were hers. */
+  readonly herClutches: number;
   /** Development so far, from the last night they may have been laid on, in days as at 31.5 °C. */
   readonly developedDays: number;
   /** Share of the time since laying that is known from readings. */
@@ -56,7 +58,7 @@ export function pipOutlook(
   const { protocol, night, nightOf } = picture.facts;
   const laid = spanOf(clutch.laid, nightOf);
   const { warmth, progress } = progressUpTo(clutch, laid, night, picture);
-  const { chances, ownCycles } = lagChances('lay to pip', protocol, own, clutch.dam);
+  const { chances, ownCycles, herCycles } = lagChances('lay to pip', protocol, own, clutch.dam);
   const error = takenError(protocol.unreadDriftC, ownCycles);
   const free = pipChances(between(laid.first, laid.last), chances, progress, error);
   const last = clutch.hatching.findLast(({ seen }) => seen === 'nothing yet');
@@ -66,6 +68,7 @@ export function pipOutlook(
     ...window(cut ?? free),
     laid,
     ownClutches: ownCycles,
+    herClutches: herCycles,
     developedDays: developedBy(progress, laid, night),
     readShare: share(warmth),
     beyondHours: warmth.reduce((sum, { beyondMin }) => sum + beyondMin, 0) / 60,

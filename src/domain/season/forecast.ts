@@ -32,6 +32,8 @@ export interface Forecast extends Window {
   /** Own cycles behind its last link, and how many of them were hers. */
   readonly ownCycles: number;
   readonly herCycles: number;
+  /** Share of the time since laying for which the warmth of the eggs was read. */
+  readonly readShare?: number;
   /** The last look that found nothing yet, where it cut the window short. */
   readonly notBefore?: Day | undefined;
   /** The looks and dates leave no day: one of them must be wrong. */

@@ -1,6 +1,6 @@
 import { addDays } from '../core/calendar.ts';
 import type { CalendarEntry } from '../calendar-file/entry.ts';
-import { outlookOn } from '../picture/outlook.ts';
+import { seasonOutlook } from '../clutch/season-outlook.ts';
 import type { Picture } from '../picture/picture.ts';
 import { dateWords, daysWords } from '../core/day-words.ts';
 import type { RoomFacts } from '../rules/rule.ts';
@@ -72,7 +72,7 @@ function comingWindows(animal: Animal, picture: Picture): readonly CalendarEntry
   const { night, nightOf, protocol } = picture.facts;
   const { season, id, name } = animal;
   if (!season) return [];
-  return outlookOn(picture, animal)
+  return seasonOutlook(picture, animal)
     .forecasts.filter(({ isPast }) => isPast !== true)
     .map((forecast) => {
       const { event, from, likely, to } = forecast;

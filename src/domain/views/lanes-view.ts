@@ -1,6 +1,6 @@
 import { addDays, dayNumber, monthOf, type Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
-import { outlookOn } from '../picture/outlook.ts';
+import { seasonOutlook } from '../clutch/season-outlook.ts';
 import type { Picture } from '../picture/picture.ts';
 import { largestMm } from '../season/sizes.ts';
 import { signStatistics } from '../season/sign-statistics.ts';
@@ -165,7 +165,9 @@ function eventsOf(animal: Animal, standing: Standing, picture: Picture): SeasonE
       from: nightOf(since),
       to: until === undefined ? night : nightOf(until),
     })),
-    windows: outlookOn(picture, animal).forecasts.map((forecast) => comingWindow(forecast, night)),
+    windows: seasonOutlook(picture, animal).forecasts.map((forecast) =>
+      comingWindow(forecast, night),
+    ),
   };
 }
 

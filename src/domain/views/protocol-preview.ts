@@ -1,7 +1,7 @@
 import { spanWords } from '../calendar-file/span-words.ts';
 import type { Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
-import { outlookOn } from '../picture/outlook.ts';
+import { seasonOutlook } from '../clutch/season-outlook.ts';
 import { createPicture, type Picture } from '../picture/picture.ts';
 import { aboutValue, known, type ProtocolChanges } from '../protocol/own-protocol.ts';
 import { refusalsOf } from '../protocol/refuse-changes.ts';
@@ -82,7 +82,7 @@ function windowChanges(picture: Picture, tried: Picture): readonly WindowChange[
     const [before, after] = [picture, tried].map(
       (each) =>
         new Map(
-          outlookOn(each, animal).forecasts.map(({ event, from, to }) => [
+          seasonOutlook(each, animal).forecasts.map(({ event, from, to }) => [
             event,
             spanWords(from, to),
           ]),

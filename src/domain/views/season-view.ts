@@ -1,7 +1,7 @@
 import type { Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
 import { agoWords } from '../core/day-words.ts';
-import { outlookOn } from '../picture/outlook.ts';
+import { seasonOutlook } from '../clutch/season-outlook.ts';
 import type { Picture } from '../picture/picture.ts';
 import { signStatistics } from '../season/sign-statistics.ts';
 import type { SeasonNow } from '../season/standing.ts';
@@ -47,7 +47,7 @@ export function seasonView(id: AnimalId, picture: Picture): SeasonView | undefin
   const { night } = picture.facts;
   const standing = picture.standing(animal);
   const now = standing?.now;
-  const { forecasts } = outlookOn(picture, animal);
+  const { forecasts } = seasonOutlook(picture, animal);
   const growth = now && growthIn(now, picture);
   return {
     night,

@@ -46,6 +46,7 @@ export function restsWords({
   ownCycles,
   herCycles,
   notBefore,
+  readShare,
   isPast,
 }: Forecast): string {
   const on =
@@ -53,8 +54,12 @@ export function restsWords({
       ? `on ${dayWords(anchorFirst)}`
       : betweenWords(anchorFirst, anchorLast);
   const looked = notBefore === undefined ? '' : ` Not yet on ${dayWords(notBefore)}.`;
+  const read =
+    readShare === undefined
+      ? ''
+      : ` Warmth of the eggs read ${Math.round(readShare * 100)} % of the time.`;
   const wrong = isPast === true ? ' The looks and dates leave no day for it: which is wrong?' : '';
-  return `From ${anchor} ${on}; ${cyclesWords(ownCycles, herCycles)}.${looked}${wrong}`;
+  return `From ${anchor} ${on}; ${cyclesWords(ownCycles, herCycles)}.${looked}${read}${wrong}`;
 }
 
 const betweenWords = (first: Day, last: Day): string =>

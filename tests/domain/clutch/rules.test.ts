@@ -40,6 +40,20 @@ describe('[C1] looks for pips', () => {
     );
   });
 
+  test('begin sooner where the keeper’s own clutches were sooner', () => {
+    const quick = [2022, 2023, 2024, 2025, 2026].flatMap((year, n) => {
+      const of = { clutch: clutchId(10 + n) };
+      return [
+        anEvent('laid', { ...of, animal: animalId(1), good: 5, at: at(`${year}-04-10`) }),
+        anEvent('hatching-seen', { ...of, seen: 'pip', eggs: 1, at: at(`${year}-05-30`) }),
+        anEvent('clutch-closed', { ...of, at: at(`${year}-06-30`) }),
+      ];
+    });
+    const early = asked('C1', at('2027-05-31'), ...quick);
+    expect(early?.because.join(' ')).toMatch(/The first pip is awaited from \d+ May/);
+    expect(asked('C1', at('2027-05-15'), ...quick)).toBeUndefined();
+  });
+
   test('go on after an early pip', () => {
     expect(asked('C1', at('2027-05-30'), looked('2027-05-29', 'pip'))?.asks).toMatch(/pipped/);
   });

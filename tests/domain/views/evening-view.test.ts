@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { eveningView } from '../../../src/domain/views/evening-view.ts';
+import { hatcheryView } from '../../../src/domain/views/hatchery-view.ts';
 import { tonightView } from '../../../src/domain/views/tonight-view.ts';
 import { anyLog, runs } from '../../arbitrary.ts';
 import { anEvent, aPicture, nightsAgo } from '../../make.ts';
-import { animalId, tubId } from '../../make-ids.ts';
+import { animalId, clutchId, incubatorId, tubId } from '../../make-ids.ts';
 
 const sorrel = animalId(1);
 const flint = animalId(2);
@@ -58,6 +59,36 @@ test('an alarm comes first', () => {
   expect(alarms).toBe(1);
 });
 
+test('eggs without heat come before all else, and young that do not follow are among the alarms', () => {
+  const [left, right] = [incubatorId(1), incubatorId(2)];
+  const [young, due] = [clutchId(1), clutchId(2)];
+  const laid = (clutch: typeof young, animal: typeof sorrel, nights: number) => [
+    anEvent('laid', { animal, clutch, good: 5, at: nightsAgo(nights) }),
+    anEvent('eggs-set', { clutch, incubator: left, at: nightsAgo(nights) }),
+  ];
+  const picture = aPicture([
+    ...arrivals,
+    ...weighed,
+    ...fed,
+    anEvent('health-noted', { animal: sorrel, system: 'breathing', severity: 3 }),
+    anEvent('incubator-made', { incubator: left, name: 'Left', at: nightsAgo(90) }),
+    anEvent('incubator-made', { incubator: right, name: 'Right', at: nightsAgo(90) }),
+    ...laid(young, sorrel, 20),
+    ...laid(due, animalId(3), 60),
+    anEvent('hatching-seen', { clutch: due, seen: 'pip', eggs: 1, at: nightsAgo(5) }),
+    anEvent('heat-failed', { incubators: [left], at: nightsAgo(0) }),
+  ]);
+  const { title, body, alarms } = eveningView(picture);
+  expect(body.split('\n').slice(0, 3)).toEqual([
+    'Left: no heat',
+    'Look at Sorrel first (breathing)',
+    expect.stringMatching(/^Eggs of .+: 5 still in the shell$/),
+  ]);
+  expect(alarms).toBe(3);
+  expect(title).toMatch(/^Tonight: 3 alarms, \d+ to do$/);
+  expect(body).toMatch(/\d+ for eggs$/);
+});
+
 test('names nobody: a stranger may read the locked screen', () => {
   const people = ['Dr Ahorn', 'Herr Buyer', 'a house in Elm Street'];
   const picture = aPicture([
@@ -80,7 +111,9 @@ test('its number is what the list on the screen comes to, whatever is on record'
       const open = stops.flatMap(({ chores }) =>
         chores.filter(({ blocked }) => blocked === undefined),
       );
-      expect(count).toBe(open.length + alarms.length + rooms.length);
+      const { incubators, open: clutches } = hatcheryView(picture);
+      const eggs = [...incubators, ...clutches].flatMap(({ chores }) => chores);
+      expect(count).toBe(open.length + alarms.length + rooms.length + eggs.length);
       expect(title).not.toMatch(/undefined|NaN/);
     }),
     runs(60),

@@ -71,10 +71,10 @@ export function tellAir(
 
   const air = curve('air');
   const shelf = { spot: 'air', sensor: 'Shelf sensor' } as const;
-  for (const draft of logDrafts(room, shelf, air, '°C')) book.write(draft);
+  for (const draft of logDrafts({ room, ...shelf }, air, '°C')) book.write(draft);
   if (heated) {
     const mat = { spot: 'hot spot', rack: heated.id, sensor: 'Mat sensor' } as const;
-    for (const draft of logDrafts(room, mat, curve('hot spot'), '°C')) book.write(draft);
+    for (const draft of logDrafts({ room, ...mat }, curve('hot spot'), '°C')) book.write(draft);
   }
   for (let night = nights.total - 12; night < nights.total; night += chance.whole(1, 3)) {
     const minute = minuteAt(night, 23 * 60 + chance.whole(0, 40));

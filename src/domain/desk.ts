@@ -1,5 +1,5 @@
 import type { LabelCode } from './core/code.ts';
-import type { AnimalId, EventId, PhotoId, RackId, RoomId, TubId } from './core/ids.ts';
+import type { AnimalId, EventId, PhotoId, RackId, TubId } from './core/ids.ts';
 import type { Refusal, Result } from './core/result.ts';
 import type { Doubt } from './assess/doubt.ts';
 import type { CalendarEntry } from './calendar-file/entry.ts';
@@ -15,7 +15,7 @@ import type { PhotoBackupMade, PhotoRoom } from './photo-room.ts';
 import type { Vet } from './state/house.ts';
 import type { ColumnMap } from './room/csv/columns.ts';
 import type { ReadingsPreview } from './room/csv/look-into.ts';
-import type { Spot } from './state/readings.ts';
+import type { ReadPlace } from './room/log-drafts.ts';
 import type { AnimalView } from './views/animal-view.ts';
 import type { CaptureView, Found } from './views/capture-view.ts';
 import type { ChooseAsk, ChooseView } from './views/choose-view.ts';
@@ -203,11 +203,8 @@ export interface Commands extends HatcheryCommands, SaleCommands, SheetCommands 
   readonly takeIn: { readonly ask: null; readonly answer: Result<number> };
   /** Looks into a sensor's file and says what would be taken in. Changes nothing. */
   readonly lookIntoReadings: {
-    readonly ask: {
-      readonly room: RoomId;
+    readonly ask: ReadPlace & {
       readonly sensor: string;
-      readonly spot: Spot;
-      readonly rack?: RackId | undefined;
       /** Absent: the one looked into last. */
       readonly file?: FileLike | undefined;
       /** What the columns hold; absent: as guessed. */

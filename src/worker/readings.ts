@@ -2,9 +2,10 @@ import { ok, refuse } from '../domain/core/result.ts';
 import type { Commands, Recorded } from '../domain/desk.ts';
 import type { Draft } from '../domain/events/event.ts';
 import type { OpenedFile } from '../domain/room/csv/look-into.ts';
-import { seriesKey, type Measured, type Reading } from '../domain/state/readings.ts';
+import type { ReadPlace } from '../domain/room/log-drafts.ts';
+import { seriesKey, type Reading, type Series } from '../domain/state/readings.ts';
 import { standingHistory } from '../domain/views/room-view.ts';
-import { seriesOf } from '../domain/room/series.ts';
+import { seriesOf, seriesOfIncubator } from '../domain/room/series.ts';
 import type { Collection, World } from './collection.ts';
 
 const MOST_BYTES = 64_000_000;
@@ -29,20 +30,19 @@ export function createReadingsReader(
   let looked: Looked | undefined;
 
   /** Readings of the same sensor at the same place that are there already. */
-  function knownOf(room: Commands['lookIntoReadings']['ask']['room'], measured: Measured) {
-    const series = seriesOf(standingHistory(room, picture));
-    const same = series.find((each) => seriesKey(each) === seriesKey(measured));
-    return same?.readings ?? ([] as readonly Reading[]);
+  function knownOf(place: ReadPlace & { readonly sensor: string }): readonly Reading[] {
+    const series: readonly Series<string>[] =
+      'room' in place
+        ? seriesOf(standingHistory(place.room, picture))
+        : seriesOfIncubator(standingHistory(place.incubator, picture));
+    return series.find((each) => seriesKey(each) === seriesKey(place))?.readings ?? [];
   }
 
   return {
     async lookIntoReadings({
-      room,
-      sensor,
-      spot,
-      rack,
       file,
       map,
+      ...place
     }: Commands['lookIntoReadings']['ask']): Promise<Commands['lookIntoReadings']['answer']> {
       looked = undefined;
       const [{ openFile, previewOf }, { readReadings }, { logDrafts, noveltyOf }] =
@@ -64,11 +64,11 @@ export function createReadingsReader(
       if (!opened) return refuse('csv-none', 'Pick a file first.');
       const columns = map ?? opened.guess.map;
       const read = readReadings(opened.rows, columns, zone, world.clock().ms);
-      const measured = { spot, rack: spot === 'air' ? undefined : rack, sensor };
-      const known = knownOf(room, measured);
+      const known = knownOf(place);
       const { fresh } = noveltyOf(read.readings, known);
-      looked = { drafts: logDrafts(room, measured, fresh, columns.unit), fresh: fresh.length };
-      const gapMin = picture.facts.protocol.roomGapHours * 60;
+      looked = { drafts: logDrafts(place, fresh, columns.unit), fresh: fresh.length };
+      const { roomGapHours, incubatorGapHours } = picture.facts.protocol;
+      const gapMin = ('room' in place ? roomGapHours : incubatorGapHours) * 60;
       return ok(previewOf(opened, columns, read, known, gapMin));
     },
 

@@ -13,6 +13,7 @@ import { geneListView } from '../domain/views/gene-list-view.ts';
 import { genesView } from '../domain/views/genes-view.ts';
 import { geneWhyView } from '../domain/views/gene-why-view.ts';
 import { hatcheryView } from '../domain/views/hatchery-view.ts';
+import { incubatorSpan } from '../domain/views/incubator-span.ts';
 import { incubatorView } from '../domain/views/incubator-view.ts';
 import { labelsView } from '../domain/views/labels-view.ts';
 import { lanesView } from '../domain/views/lanes-view.ts';
@@ -82,6 +83,7 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   sales: (_ask, picture) => salesView(picture),
   papers: papersView,
   register: registerView,
+  incubatorSpan,
   labels: (_ask, picture) => labelsView(picture),
   protocol: (_ask, picture) => protocolView(picture),
   protocolPreview,

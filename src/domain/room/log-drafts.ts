@@ -1,8 +1,14 @@
 import { momentOf } from '../core/calendar.ts';
-import type { RoomId } from '../core/ids.ts';
+import type { IncubatorId, RackId, RoomId } from '../core/ids.ts';
 import type { Draft } from '../events/event.ts';
 import { MOST_READINGS } from '../events/room.ts';
-import type { Measured, Reading } from '../state/readings.ts';
+import type { IncubatorSpot } from '../state/incubator.ts';
+import type { Reading, Spot } from '../state/readings.ts';
+
+/** Where a sensor lies. */
+export type ReadPlace =
+  | { readonly room: RoomId; readonly spot: Spot; readonly rack?: RackId | undefined }
+  | { readonly incubator: IncubatorId; readonly spot: IncubatorSpot };
 
 const YEAR_MIN = 366 * 24 * 60;
 
@@ -11,21 +17,15 @@ const YEAR_MIN = 366 * 24 * 60;
  * the local hour of every reading stays known.
  */
 export function logDrafts(
-  room: RoomId,
-  measured: Measured & { readonly sensor: string },
+  where: ReadPlace & { readonly sensor: string },
   readings: readonly Reading[],
   fileUnit: '°C' | '°F',
 ): Draft[] {
-  const { spot, rack, sensor } = measured;
   return stretches(readings).map((stretch): Draft => {
     const { minute: start = 0, offsetMin = 0 } = stretch[0] ?? {};
     return {
-      type: 'room-logged',
+      ...placeIn(where),
       at: momentOf({ ms: start * 60_000, offsetMin }),
-      room,
-      spot,
-      ...(rack === undefined ? {} : { rack }),
-      sensor,
       readings: stretch.map(({ minute, tempC, humidityPercent }) =>
         humidityPercent === undefined
           ? [minute - start, tempC]
@@ -51,6 +51,22 @@ function stretches(readings: readonly Reading[]): readonly (readonly Reading[])[
     else all.push([reading]);
   }
   return all;
+}
+
+function placeIn(where: ReadPlace & { readonly sensor: string }) {
+  const { sensor } = where;
+  if ('incubator' in where) {
+    const { incubator, spot } = where;
+    return { type: 'incubator-logged', incubator, spot, sensor } as const;
+  }
+  const { room, spot, rack } = where;
+  return {
+    type: 'room-logged',
+    room,
+    spot,
+    ...(rack === undefined ? {} : { rack }),
+    sensor,
+  } as const;
 }
 
 /** How a file's readings stand to those that are there already. */

@@ -162,6 +162,7 @@ export interface DayLine {
   readonly date: Day;
   readonly readings: number;
   readonly dayMaxC?: number | undefined;
+  readonly dayMinC?: number | undefined;
   readonly nightMinC?: number | undefined;
   /** What the programme asked of the night. */
   readonly nightTargetC?: number | undefined;
@@ -184,8 +185,10 @@ export function dayLines(readings: readonly Reading[], span: Span, bandAt: BandA
     const { part, date, targetC } = bandAt(minute + offsetMin);
     const line = lineOf(date);
     line.readings += 1;
-    if (part === 'day') line.dayMaxC = Math.max(line.dayMaxC ?? -Infinity, tempC);
-    else {
+    if (part === 'day') {
+      line.dayMaxC = Math.max(line.dayMaxC ?? -Infinity, tempC);
+      line.dayMinC = lowest(line.dayMinC, tempC);
+    } else {
       line.nightMinC = lowest(line.nightMinC, tempC);
       line.nightTargetC = targetC;
     }

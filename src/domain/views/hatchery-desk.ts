@@ -4,6 +4,8 @@ import type { NewHatchling } from '../commands/new-hatchling.ts';
 import type { ClutchView } from './clutch-view.ts';
 import type { FatherOffer } from './father-offers.ts';
 import type { HatcheryView } from './hatchery-view.ts';
+import type { IncubatorSpanAsk } from './incubator-span.ts';
+import type { SpanView } from './room-span.ts';
 import type { IncubatorView } from './incubator-view.ts';
 
 // The desk's words about eggs, a part of those in `desk.ts`.
@@ -14,6 +16,10 @@ export interface HatcheryViews {
   readonly clutch: { readonly ask: ClutchId; readonly view: ClutchView | undefined };
   /** Who may be the father of what a female is to lay. */
   readonly fathers: { readonly ask: AnimalId; readonly view: readonly FatherOffer[] };
+  readonly incubatorSpan: {
+    readonly ask: IncubatorSpanAsk;
+    readonly view: SpanView | undefined;
+  };
   readonly incubator: { readonly ask: IncubatorId; readonly view: IncubatorView | undefined };
 }
 

@@ -1,6 +1,5 @@
 import { dayNumber } from '../core/calendar.ts';
-import type { Protocol } from '../protocol/values.ts';
-import { bandsOf, bandsOver, type BandAt } from '../room/band.ts';
+import { bandsOver, type BandAt } from '../room/band.ts';
 import {
   dayLines,
   statisticsOf,
@@ -8,7 +7,6 @@ import {
   type DayLine,
   type Statistics,
 } from '../room/statistics.ts';
-import type { Room } from '../state/place.ts';
 import { seriesKey, type Measured, type Reading, type Series } from '../state/readings.ts';
 
 /** A stretch of the programme's band, to be drawn. Unit: milliseconds since 1970; °C. */
@@ -21,6 +19,7 @@ export interface PlotBand {
 
 export interface SeriesView {
   readonly key: string;
+  readonly spot: string;
   readonly label: string;
   readonly isByHand: boolean;
   readonly statistics: Statistics;
@@ -40,7 +39,7 @@ export interface SpanView {
   /** How many spans back the newest reading lies. */
   readonly newestBack?: number | undefined;
   readonly gapHours: number;
-  /** All that the room has, those with most readings in the span first. */
+  /** All that there is, those with most readings in the span first. */
   readonly series: readonly SeriesView[];
 }
 
@@ -48,45 +47,50 @@ const DAY_MIN = 1440;
 /** More points than a phone has columns say nothing more. */
 const MOST_POINTS = 800;
 
-export function spanView(
-  room: Room,
-  all: readonly Series[],
-  label: (measured: Measured) => string,
+/** What readings are held against. */
+interface Judging<Where extends string> {
+  readonly bandAt: (spot: Where) => BandAt;
+  readonly gapHours: number;
+  /** Beyond these it is an alarm, at any hour. */
+  readonly alarm?: { readonly lowC: number; readonly highC: number };
+}
+
+export function spanView<Where extends string>(
+  all: readonly Series<Where>[],
+  label: (measured: Measured<Where>) => string,
   { days, back }: { readonly days: number; readonly back: number },
-  {
-    protocol,
-    nowMs,
-    offsetMin,
-  }: { readonly protocol: Protocol; readonly nowMs: number; readonly offsetMin: number },
+  { bandAt: bandOf, gapHours, alarm }: Judging<Where>,
+  { nowMs, offsetMin }: { readonly nowMs: number; readonly offsetMin: number },
 ): SpanView {
   const nowMin = Math.floor(nowMs / 60_000);
   const toMin = nowMin - back * days * DAY_MIN;
   const span = { fromMin: toMin - days * DAY_MIN, toMin };
-  const gapMin = protocol.roomGapHours * 60;
+  const gapMin = gapHours * 60;
+  const whole = { fromMs: span.fromMin * 60_000, toMs: span.toMin * 60_000 };
   const newest = Math.max(...all.map(({ readings }) => readings.at(-1)?.minute ?? -Infinity));
   const views = all.map((series): SeriesView => {
-    const bandAt = bandsOf(room.air.programmes, series.spot, protocol);
+    const bandAt = bandOf(series.spot);
     const readings = within(series.readings, span);
     return {
       key: seriesKey(series),
+      spot: series.spot,
       label: label(series),
       isByHand: series.sensor === undefined,
       statistics: statisticsOf(readings, span, bandAt, gapMin),
       lines: dayLines(readings, span, bandAt),
       points: pointsOf(readings, span, gapMin),
       isThinned: readings.length > MOST_POINTS,
-      bands: plotBands(bandAt, span, offsetMin),
+      bands: [...(alarm ? [{ ...whole, ...alarm }] : []), ...plotBands(bandAt, span, offsetMin)],
     };
   });
   return {
     days,
     back,
-    fromMs: span.fromMin * 60_000,
-    toMs: span.toMin * 60_000,
+    ...whole,
     newestBack: Number.isFinite(newest)
       ? Math.max(0, Math.floor((nowMin - newest) / (days * DAY_MIN)))
       : undefined,
-    gapHours: protocol.roomGapHours,
+    gapHours,
     series: views.toSorted(
       (a, b) => b.statistics.readings - a.statistics.readings || (a.label < b.label ? -1 : 1),
     ),

@@ -1,6 +1,6 @@
 import { addDays, type Day } from '../core/calendar.ts';
 import type { LabelCode } from '../core/code.ts';
-import type { RackId, RoomId } from '../core/ids.ts';
+import type { IncubatorId, RackId, RoomId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
 import { bandsOf, usualHours } from '../room/band.ts';
@@ -61,8 +61,8 @@ export interface RoomView {
   readonly history: readonly RecordLine[];
 }
 
-/** The standing records of a room, oldest first; none while history is still on its way. */
-export const standingHistory = (id: RoomId, { ledger }: Picture): RackEvent[] =>
+/** The standing records of a room or an incubator, oldest first; none while history is still on its way. */
+export const standingHistory = (id: RoomId | IncubatorId, { ledger }: Picture): RackEvent[] =>
   ledger.history(id).filter((event) => ledger.stands(event.id));
 
 /** Kept as long as the room stays as it is: a year of a sensor takes a while to put in order. */
@@ -100,7 +100,16 @@ export function roomView(ask: RoomAsk, picture: Picture): RoomView | undefined {
     sensors: sensorsOf(series),
     errorC: facts.protocol.thermometerErrorC,
     history: historyOf(room.id, picture),
-    span: spanView(room, series, label, { days: Number(days), back: Number(back) }, facts),
+    span: spanView(
+      series,
+      label,
+      { days: Number(days), back: Number(back) },
+      {
+        bandAt: (spot) => bandsOf(room.air.programmes, spot, facts.protocol),
+        gapHours: facts.protocol.roomGapHours,
+      },
+      facts,
+    ),
   };
 }
 

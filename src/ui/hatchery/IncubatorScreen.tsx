@@ -1,16 +1,18 @@
 import { momentWords } from '../../domain/core/day-words.ts';
 import type { IncubatorId } from '../../domain/core/ids.ts';
-import { agoWords, hoursWords, showC } from '../../domain/room/words.ts';
-import type { IncubatorSeries, IncubatorView } from '../../domain/views/incubator-view.ts';
+import { agoWords, showC } from '../../domain/room/words.ts';
+import type { IncubatorView } from '../../domain/views/incubator-view.ts';
 import { Slab, SlabLink } from '../components/Slab.tsx';
 import { useModel, useView } from '../model.ts';
 import { goInstead } from '../route.ts';
 import { History } from '../screens/History.tsx';
 import { Page } from '../screens/Page.tsx';
+import { ImportForm } from '../room/ImportForm.tsx';
 import { ChoreNotes } from './ChoreNotes.tsx';
 import '../room/room.css';
 import './hatchery.css';
 import { HeatForm } from './HeatForm.tsx';
+import { IncubatorSpan } from './IncubatorSpan.tsx';
 import { ReadIncubator } from './ReadIncubator.tsx';
 
 /** An incubator: what it shows, what is in it, and what it was like. `form` is open at first. */
@@ -24,7 +26,7 @@ export function IncubatorScreen({
   const view = useView('incubator', id);
   const model = useModel();
   if (!view) return <Page title="Incubator" back />;
-  const show = (next?: 'read' | 'heat') =>
+  const show = (next?: 'read' | 'heat' | 'sensor') =>
     goInstead(next === undefined ? `/incubator/${id}` : `/incubator/${id}/${next}`);
   const label = () => void model.desk.tell('giveCard', [id]).catch(model.failWith);
   return (
@@ -43,6 +45,9 @@ export function IncubatorScreen({
         Write down a reading
       </Slab>
       <div class="two">
+        <Slab onPress={() => show('sensor')} under="take in its CSV">
+          Sensor’s file
+        </Slab>
         <Slab icon="alarm" onPress={() => show('heat')}>
           {view.noHeat ? 'Heat is back' : 'No heat'}
         </Slab>
@@ -58,9 +63,19 @@ export function IncubatorScreen({
       </div>
       <InIt view={view} />
       <Failures view={view} />
-      <Span view={view} />
+      <IncubatorSpan id={id} />
       <History lines={view.history} isWhole={view.isWhole} />
       {form === 'read' && <ReadIncubator view={view} onClose={() => show()} />}
+      {form === 'sensor' && (
+        <ImportForm
+          sensors={view.sensors}
+          places={[
+            { words: 'Between the eggs', where: { incubator: id, spot: 'egg level' } },
+            { words: 'Air of the incubator', where: { incubator: id, spot: 'air' } },
+          ]}
+          onClose={() => show()}
+        />
+      )}
       {form === 'heat' && <HeatForm view={view} onClose={() => show()} />}
     </Page>
   );
@@ -90,35 +105,3 @@ const Failures = ({ view }: { readonly view: IncubatorView }) =>
       ))}
     </section>
   );
-
-const Span = ({ view }: { readonly view: IncubatorView }) => (
-  <section class="stack" aria-label="Of late">
-    <h2>The last {view.days} days</h2>
-    {view.series.every(({ statistics }) => statistics.readings === 0) && (
-      <p class="quiet">Nothing read.</p>
-    )}
-    {view.series
-      .filter(({ statistics }) => statistics.readings > 0)
-      .map((each) => (
-        <SeriesLine key={`${each.spot} ${each.by}`} series={each} />
-      ))}
-  </section>
-);
-
-function SeriesLine({ series: { spot, by, statistics } }: { readonly series: IncubatorSeries }) {
-  const { readings, judgedMin, inBandMin, longest, gaps } = statistics;
-  const where = spot === 'egg level' ? 'Between the eggs' : 'Air';
-  return (
-    <p>
-      <strong>
-        {where}, {by}
-      </strong>
-      : {readings} readings
-      {judgedMin > 0 &&
-        `; within the limits ${Math.round((100 * inBandMin) / judgedMin)} % of ${hoursWords(judgedMin)} known`}
-      {longest &&
-        `; longest outside ${hoursWords(longest.toMin - longest.fromMin)}, at ${showC(longest.extremeC)}`}
-      {gaps.length > 0 && `; ${gaps.length} ${gaps.length === 1 ? 'gap' : 'gaps'}`}.
-    </p>
-  );
-}

@@ -2,40 +2,43 @@ import { useState } from 'preact/hooks';
 import type { Commands } from '../../domain/desk.ts';
 import type { ColumnMap } from '../../domain/room/csv/columns.ts';
 import type { ReadingsPreview } from '../../domain/room/csv/look-into.ts';
-import type { RoomView } from '../../domain/views/room-view.ts';
 import { Icon } from '../components/Icon.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { Slab } from '../components/Slab.tsx';
 import { useModel } from '../model.ts';
 import { ColumnPicker } from './ColumnPicker.tsx';
 import { ImportPreview } from './ImportPreview.tsx';
-import { PlaceSelect, placeOf } from './PlaceSelect.tsx';
+import type { NamedPlace } from './room-places.ts';
 
 type Ask = Commands['lookIntoReadings']['ask'];
 
 /** Takes in a sensor's file: look first, at columns and at every line left out, then take in. */
 export function ImportForm({
-  view,
+  sensors,
+  places,
   onClose,
 }: {
-  readonly view: RoomView;
+  /** Heard of before, the latest used first. */
+  readonly sensors: readonly string[];
+  readonly places: readonly NamedPlace[];
   readonly onClose: () => void;
 }) {
   const { desk, failWith, said } = useModel();
-  const [sensor, setSensor] = useState(view.sensors[0] ?? 'Sensor 1');
-  const [place, setPlace] = useState('air');
+  const [sensor, setSensor] = useState(sensors[0] ?? 'Sensor 1');
+  const [place, setPlace] = useState(0);
   const [preview, setPreview] = useState<ReadingsPreview>();
   const [refusal, setRefusal] = useState<string>();
   const [isBusy, setIsBusy] = useState(false);
 
   const look = async (changed: Partial<Pick<Ask, 'file' | 'map'>>, name = sensor, at = place) => {
+    const where = places[at]?.where;
+    if (!where) return;
     setIsBusy(true);
     setRefusal(undefined);
     try {
       const looked = await desk.tell('lookIntoReadings', {
-        room: view.id,
+        ...where,
         sensor: name.trim() || 'Sensor 1',
-        ...placeOf(at),
         ...changed,
       });
       if (looked.ok) setPreview(looked.value);
@@ -74,14 +77,23 @@ export function ImportForm({
       <p class="quiet small">
         The CSV that a sensor’s program exports. Nothing is written before you say so.
       </p>
-      <PlaceSelect
-        racks={view.racks}
-        place={place}
-        onPick={(next) => {
-          setPlace(next);
-          lookAgain(undefined, sensor, next);
-        }}
-      />
+      <label>
+        <span class="quiet small">Measured</span>
+        <select
+          value={place}
+          onChange={({ currentTarget }) => {
+            const next = Number(currentTarget.value);
+            setPlace(next);
+            lookAgain(undefined, sensor, next);
+          }}
+        >
+          {places.map(({ words }, n) => (
+            <option key={words} value={n}>
+              {words}
+            </option>
+          ))}
+        </select>
+      </label>
       <label>
         <span class="quiet small">Name of the sensor; the same one each time</span>
         <input
@@ -93,7 +105,7 @@ export function ImportForm({
         />
       </label>
       <datalist id="room-sensors">
-        {view.sensors.map((name) => (
+        {sensors.map((name) => (
           <option key={name} value={name}>
             {name}
           </option>

@@ -18,16 +18,13 @@ export const PlaceSelect = ({
   racks,
   place,
   onPick,
-  isShort = false,
 }: {
   readonly racks: RoomView['racks'];
   readonly place: string;
   readonly onPick: (place: string) => void;
-  /** Where every line counts: the options say it themselves. */
-  readonly isShort?: boolean;
 }) => (
   <label>
-    <span class={isShort ? 'hidden-words' : 'quiet small'}>Measured</span>
+    <span class="hidden-words">Measured</span>
     <select value={place} onChange={({ currentTarget }) => onPick(currentTarget.value)}>
       <option value="air">Air of the room</option>
       {racks.map(({ id, name }) => (

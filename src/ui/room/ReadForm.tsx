@@ -84,7 +84,7 @@ export function ReadForm({
   return (
     <Sheet title={`Read ${view.name}`} onClose={onClose}>
       <div class="room-place">
-        <PlaceSelect racks={view.racks} place={place} onPick={setPlace} isShort />
+        <PlaceSelect racks={view.racks} place={place} onPick={setPlace} />
         <UnitSwitch />
       </div>
       <div class="room-fields" role="group" aria-label="What you read">

@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Day } from '../../domain/core/calendar.ts';
 import type { SeriesView, SpanView } from '../../domain/views/room-span.ts';
@@ -24,14 +25,19 @@ const dayOf = (ms: number): Day => {
 const spanWords = ({ fromMs, toMs }: SpanView): string =>
   `${dateWords(dayOf(fromMs))} to ${dateWords(dayOf(toMs))}`;
 
-/** The readings of a span against the programme: curve, figures, table. */
-export function RoomSpan({
-  span,
-  onGo,
-}: {
+interface SpanProps {
   readonly span: SpanView;
   readonly onGo: (days: number, back: number) => void;
-}) {
+  /** What the band is, for the caption. */
+  readonly bandWords?: (series: SeriesView) => string;
+  readonly Table?: ComponentType<Pick<SeriesView, 'lines'>>;
+}
+
+const programmeWords = ({ bands }: SeriesView): string =>
+  bands.length > 0 ? ' The band is the programme with its tolerance.' : '';
+
+/** The readings of a span against what is asked for: curve, figures, table. */
+export function RoomSpan({ span, onGo, bandWords = programmeWords, Table = DayTable }: SpanProps) {
   const [picked, setPicked] = useState<string>();
   const series = span.series.find(({ key }) => key === picked) ?? span.series[0];
   return (
@@ -80,7 +86,7 @@ export function RoomSpan({
         </label>
       )}
       {series && series.statistics.readings > 0 ? (
-        <OfSeries span={span} series={series} />
+        <OfSeries span={span} series={series} band={bandWords(series)} Table={Table} />
       ) : (
         <Nothing span={span} hasSeries={series !== undefined} onGo={onGo} />
       )}
@@ -107,10 +113,19 @@ const Nothing = ({
   </>
 );
 
-function OfSeries({ span, series }: { readonly span: SpanView; readonly series: SeriesView }) {
+function OfSeries({
+  span,
+  series,
+  band,
+  Table,
+}: {
+  readonly span: SpanView;
+  readonly series: SeriesView;
+  readonly band: string;
+  readonly Table: NonNullable<SpanProps['Table']>;
+}) {
   const unit = tempUnit.value;
   const { readings, gaps } = series.statistics;
-  const band = series.bands.length > 0 ? ' The band is the programme with its tolerance.' : '';
   const thinned = series.isThinned ? ' Drawn are the lowest and highest of each while.' : '';
   const gapText =
     gaps.length > 0 && !series.isByHand
@@ -133,7 +148,7 @@ function OfSeries({ span, series }: { readonly span: SpanView; readonly series: 
       <SpanFigures series={series} gapHours={span.gapHours} />
       <details>
         <summary>The same as a table</summary>
-        <DayTable lines={series.lines} />
+        <Table lines={series.lines} />
       </details>
     </>
   );

@@ -9,6 +9,7 @@ import { useView } from '../model.ts';
 import { ImportForm } from '../room/ImportForm.tsx';
 import { ProgrammeForm } from '../room/ProgrammeForm.tsx';
 import { ReadForm } from '../room/ReadForm.tsx';
+import { roomPlaces } from '../room/room-places.ts';
 import { RoomNow } from '../room/RoomNow.tsx';
 import { RoomSpan } from '../room/RoomSpan.tsx';
 import { UnitSwitch } from '../room/UnitSwitch.tsx';
@@ -62,7 +63,9 @@ export function RoomScreen({ id, form }: { readonly id: RoomId; readonly form?: 
       <History lines={shown.history} isWhole={shown.isWhole} />
       {open === 'read' && <ReadForm view={shown} onClose={close} />}
       {open === 'programme' && <ProgrammeForm view={shown} onClose={close} />}
-      {open === 'sensor' && <ImportForm view={shown} onClose={close} />}
+      {open === 'sensor' && (
+        <ImportForm sensors={shown.sensors} places={roomPlaces(shown)} onClose={close} />
+      )}
     </Page>
   );
 }

@@ -18,7 +18,9 @@ const shelf = { spot: 'air', sensor: 'shelf' } as const;
 const START = minuteOf('2026-11-20T00:00:00Z');
 
 const logged = (readings: readonly Reading[]): RackEvent[] =>
-  logDrafts(room, shelf, readings, '°C').map((draft) => anEvent('room-logged', draft as never));
+  logDrafts({ room, ...shelf }, readings, '°C').map((draft) =>
+    anEvent('room-logged', draft as never),
+  );
 
 function roomAfter(events: readonly RackEvent[]): { room: Room; events: readonly RackEvent[] } {
   const ledger = createLedger();
@@ -61,7 +63,10 @@ describe('a sensor’s readings as records', () => {
     const readings = many.map((each) =>
       each.minute < minuteOf('2026-10-25T01:00:00Z') ? each : { ...each, offsetMin: 60 },
     );
-    const drafts = logDrafts(room, shelf, readings, '°C') as { at: string; readings: unknown[] }[];
+    const drafts = logDrafts({ room, ...shelf }, readings, '°C') as {
+      at: string;
+      readings: unknown[];
+    }[];
     expect(drafts.map((draft) => draft.readings.length)).toEqual([1_476, 2_000, 1_524]);
     expect(drafts.map(({ at }) => at.slice(19))).toEqual(['+02:00', '+01:00', '+01:00']);
     expect(Math.max(...drafts.map((draft) => draft.readings.length))).toBeLessThanOrEqual(

@@ -14,7 +14,7 @@ const made = [
   anEvent('room-programme-set', { room, ...aProgramme(), at: begun }),
 ];
 const logged = (readings: readonly Reading[], sensor = 'shelf') =>
-  logDrafts(room, { spot: 'air', sensor }, readings, '°C').map((draft) =>
+  logDrafts({ room, spot: 'air', sensor }, readings, '°C').map((draft) =>
     anEvent('room-logged', draft as never),
   );
 

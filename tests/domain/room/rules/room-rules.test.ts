@@ -30,7 +30,7 @@ function sensor(
     offsetMin: 60,
     tempC,
   }));
-  return logDrafts(room, measured, readings, '°C').map((draft) =>
+  return logDrafts({ room, ...measured }, readings, '°C').map((draft) =>
     anEvent('room-logged', draft as never),
   );
 }

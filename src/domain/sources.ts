@@ -68,6 +68,9 @@ export const sources = {
   recovery: practice(
     'a female is back to 95–100 % of her mass before the season within 3–6 months, and eats by day 21.',
   ),
+  offYear: practice(
+    'a season is left out after a slow recovery, eggs left in her, two clutches of slugs, or over twelve years of age. Wild females do not lay every year either. Decided from August to October.',
+  ),
   scanCadence: practice(
     'first scan in the last week of October, then about monthly; every 2–3 weeks from 20 mm.',
   ),

@@ -122,6 +122,16 @@ export const clutchReasons: ReasonsFor<typeof clutchValues> = {
     why: 'Lost after that day.',
     source: 'recovery',
   },
+  offYearSlugShare: {
+    name: 'Slugs that speak for an off year, over',
+    why: 'Of a clutch, twice running.',
+    source: 'offYear',
+  },
+  offYearFromMonths: {
+    name: 'Age that speaks for an off year, from',
+    why: 'An old female is bred for a strong reason only.',
+    source: 'offYear',
+  },
   establishedMeals: {
     name: 'Established after unaided meals',
     why: 'Eaten without help, in a row, before a young one may leave.',

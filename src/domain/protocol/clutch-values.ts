@@ -33,5 +33,7 @@ export const clutchValues = {
   damMealLateDays: value('days', 21, 14, 30),
   damLossFromDays: value('days', 14, 10, 21),
   damLossShare: value('share', 0.05, 0.03, 0.08),
+  offYearSlugShare: value('share', 0.5, 0.3, 0.7),
+  offYearFromMonths: value('months', 144, 120, 180),
   establishedMeals: value('meals', 3, 3, 10),
 } as const satisfies Record<string, ProtocolValue>;

@@ -11,16 +11,29 @@ import {
   notRecovered,
   poorCondition,
 } from '../season/fitness.ts';
+import { offYearReasons } from '../season/off-year.ts';
 import type { Animal } from '../state/animal.ts';
+import { backWords, firstMealLine } from './recovery-lines.ts';
 
 /** One fact against the keeper's own limit. Several stand side by side, and never become one score. */
 export interface ReadinessLine {
   readonly what:
-    'Mass' | 'Age' | 'Appetite' | 'Body' | 'Last clutch' | 'Quarantine' | 'Started smaller';
+    | 'Mass'
+    | 'Age'
+    | 'Appetite'
+    | 'Body'
+    | 'First meal'
+    | 'Last clutch'
+    | 'Off year'
+    | 'Quarantine'
+    | 'Started smaller';
   readonly says: string;
   /** Whether it meets the limit; undefined where there is none, or nothing is known. */
   readonly isMet?: boolean | undefined;
 }
+
+const OFF_YEAR_ADVICE =
+  'That speaks for a year without eggs, by common practice; you decide, and a reptile vet can look at her.';
 
 /** Empty for one that has left, or whose sex is not known. */
 export function readinessLines(animal: Animal, picture: Picture): readonly ReadinessLine[] {
@@ -31,6 +44,7 @@ export function readinessLines(animal: Animal, picture: Picture): readonly Readi
   const months = ageMonths(animal, facts);
   const fat = poorCondition(animal);
   const clutch = animal.sex === 'male' ? undefined : notRecovered(animal, facts);
+  const offYear = animal.sex === 'male' ? [] : offYearReasons(animal, facts);
   const smaller = ledger
     .history(animal.id)
     .findLast((event) => event.type === 'started-smaller' && ledger.stands(event.id));
@@ -63,14 +77,20 @@ export function readinessLines(animal: Animal, picture: Picture): readonly Readi
           },
         ]
       : []),
+    ...firstMealLine(animal, picture),
     ...(hasLaid(animal)
       ? [
           {
             what: 'Last clutch' as const,
-            says: clutch ?? 'Recovered from her last clutch.',
+            says: clutch
+              ? `${clutch} ${backWords(facts.protocol)}`
+              : 'Recovered from her last clutch.',
             isMet: clutch === undefined,
           },
         ]
+      : []),
+    ...(offYear.length > 0
+      ? [{ what: 'Off year' as const, says: `${offYear.join(' ')} ${OFF_YEAR_ADVICE}` }]
       : []),
     {
       what: 'Quarantine',

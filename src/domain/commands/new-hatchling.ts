@@ -1,4 +1,4 @@
-import type { AnimalId, ClutchId, Minter, TubId } from '../core/ids.ts';
+import type { AnimalId, ClutchId, Minter, PhotoId, TubId } from '../core/ids.ts';
 import { ok, refuse, type Result } from '../core/result.ts';
 import type { Draft, EventOf } from '../events/event.ts';
 import type { Sex } from '../events/life.ts';
@@ -18,6 +18,8 @@ export interface NewHatchling {
   readonly traits?: string | undefined;
   readonly defects: EventOf<'hatched'>['defects'];
   readonly tub?: TubId | undefined;
+  /** Laid by already. */
+  readonly picture?: { readonly photo: PhotoId; readonly bytes: number } | undefined;
 }
 
 /**
@@ -28,7 +30,7 @@ export interface NewHatchling {
  * taken.
  */
 export function newHatchlingDrafts(
-  { clutch: id, name, sex, sexedBy, massG, traits, defects, tub }: NewHatchling,
+  { clutch: id, name, sex, sexedBy, massG, traits, defects, tub, picture: kept }: NewHatchling,
   picture: Picture,
   mint: Minter,
   chance: () => number,
@@ -63,6 +65,7 @@ export function newHatchlingDrafts(
         : [{ type: 'parents-stated', animal, dam, sires: males } as const]),
       ...(sexedBy === undefined ? [] : [{ type: 'identified', animal, sex, sexedBy } as const]),
       ...(massG === undefined ? [] : [{ type: 'weighed', animal, massG } as const]),
+      ...(kept === undefined ? [] : [{ type: 'photo-kept', animal, ...kept } as const]),
       ...(tub === undefined ? [] : [{ type: 'moved', animal, tub } as const]),
       ...(code === undefined
         ? []

@@ -5,6 +5,8 @@ import { useDraft, useModel } from '../model.ts';
 /** A picture that is laid by, until the form it belongs to is written. */
 export interface PhotoDraft {
   readonly photo: PhotoId | undefined;
+  /** What its record will hold. */
+  readonly kept: { readonly photo: PhotoId; readonly bytes: number } | undefined;
   /** What it adds to what is written: nothing, or its record. */
   readonly drafts: readonly Draft[];
   /** Lays another one by in its place. */
@@ -13,26 +15,32 @@ export interface PhotoDraft {
   readonly forget: () => void;
 }
 
-/** It lies on the disk from the moment it is taken: a phone may drop the page for its camera. */
-export function usePhotoDraft(key: string, animal: AnimalId): PhotoDraft {
+/**
+ * Of an animal, or of one that the form makes.
+ *
+ * It lies on the disk from the moment it is taken: a phone may drop the page for its camera.
+ */
+export function usePhotoDraft(key: string, animal?: AnimalId): PhotoDraft {
   const { desk } = useModel();
-  const [kept, setKept] = useDraft(`photo.${key}`);
-  const [id, bytes] = kept.split(' ');
+  const [draft, setDraft] = useDraft(`photo.${key}`);
+  const [id, bytes] = draft.split(' ');
   const photo = id === '' || id === undefined ? undefined : (id as PhotoId);
+  const kept = photo && { photo, bytes: Number(bytes) };
   const drop = async () => {
-    setKept('');
+    setDraft('');
     if (photo) await desk.tell('dropPhoto', photo);
   };
   return {
     photo,
-    drafts: photo ? [{ type: 'photo-kept', animal, photo, bytes: Number(bytes) }] : [],
+    kept,
+    drafts: kept && animal ? [{ type: 'photo-kept', animal, ...kept }] : [],
     async take(file) {
       const { scaleDown } = await import('./scale-down.ts');
       const jpeg = await scaleDown(file);
       await drop();
-      setKept(`${await desk.tell('keepPhoto', jpeg)} ${jpeg.byteLength}`);
+      setDraft(`${await desk.tell('keepPhoto', jpeg)} ${jpeg.byteLength}`);
     },
     drop,
-    forget: () => setKept(''),
+    forget: () => setDraft(''),
   };
 }

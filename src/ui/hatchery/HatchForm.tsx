@@ -2,6 +2,8 @@ import { useState } from 'preact/hooks';
 import { hatchDefects } from '../../domain/core/trade-words.ts';
 import type { NewHatchling } from '../../domain/commands/new-hatchling.ts';
 import type { ClutchView } from '../../domain/views/clutch-view.ts';
+import { PhotoPick } from '../capture/PhotoPick.tsx';
+import { usePhotoDraft } from '../capture/use-photo-draft.ts';
 import { MassPad } from '../components/MassPad.tsx';
 import { Sheet } from '../components/Sheet.tsx';
 import { readMass, showMass } from '../mass-unit.ts';
@@ -34,6 +36,7 @@ export function HatchForm({
   const [defects, setDefects] = useState<readonly Defect[]>([]);
   const [tub, setTub] = useState<string>();
   const [isBusy, setIsBusy] = useState(false);
+  const picture = usePhotoDraft(`hatch.${view.id}`);
   const chosen = view.freeTubs.find(({ id }) => id === tub) ?? view.freeTubs[0];
   const name = view.nextName;
   const weighed = readMass(mass);
@@ -50,6 +53,7 @@ export function HatchForm({
         ...(looks.trim() === '' ? {} : { traits: looks.trim() }),
         defects: [...defects],
         ...(chosen ? { tub: chosen.id } : {}),
+        ...(picture.kept ? { picture: picture.kept } : {}),
       });
       if (!made.ok) {
         model.fail(made.problem.message, 'Nothing was written.');
@@ -66,6 +70,7 @@ export function HatchForm({
       setSex('unknown');
       setDefects([]);
       setTub(undefined);
+      picture.forget();
     } catch (error) {
       model.failWith(error);
     } finally {
@@ -97,7 +102,7 @@ export function HatchForm({
         onDone={() => void save()}
       />
       <details>
-        <summary>Looks, tub and defects</summary>
+        <summary>Looks, picture, tub and defects</summary>
         <label class="field">
           How it looks
           <input
@@ -106,6 +111,7 @@ export function HatchForm({
             onInput={({ currentTarget }) => setLooks(currentTarget.value)}
           />
         </label>
+        <PhotoPick picture={picture} />
         <label class="field">
           Tub
           <select

@@ -66,6 +66,16 @@ describe('a hatchling', () => {
     });
   });
 
+  test('may come with a picture, and none is asked for', () => {
+    const kinds = (parts: Partial<NewHatchling>) => {
+      const made = newHatchlingDrafts({ ...wanted, ...parts }, picture, minter, chance);
+      return made.ok ? made.value.drafts.filter(({ type }) => type === 'photo-kept') : [];
+    };
+    const kept = { photo: minter.photo(), bytes: 90_000 };
+    expect(kinds({ picture: kept })).toMatchObject([{ type: 'photo-kept', ...kept }]);
+    expect(kinds({})).toEqual([]);
+  });
+
   test.each([
     ['no-such-clutch', { clutch: clutchId(9) }],
     ['name-taken', { name: 'Flint' }],

@@ -19,13 +19,20 @@ const kept = new WeakMap<Picture['ledger'], Learnt>();
  * record of eggs or incubators is added: years of readings are not gone through for each view.
  */
 export function ownPips(picture: Picture): readonly OwnInterval[] {
-  const from = [picture.facts.protocol, ...clutchesIn(picture), ...incubatorsIn(picture)];
-  const before = kept.get(picture.ledger);
+  const { ledger, facts } = picture;
+  // Old readings come with the history, and change no clutch.
+  const from = [
+    facts.protocol,
+    ledger.hasHistory,
+    ...clutchesIn(picture),
+    ...incubatorsIn(picture),
+  ];
+  const before = kept.get(ledger);
   if (before?.from.length === from.length && from.every((each, n) => each === before.from[n])) {
     return before.pips;
   }
   const pips = learnFrom(picture);
-  kept.set(picture.ledger, { from, pips });
+  kept.set(ledger, { from, pips });
   return pips;
 }
 

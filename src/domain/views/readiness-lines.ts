@@ -13,24 +13,8 @@ import {
 } from '../season/fitness.ts';
 import { offYearReasons } from '../season/off-year.ts';
 import type { Animal } from '../state/animal.ts';
+import type { ReadinessLine } from './readiness-line.ts';
 import { backWords, firstMealLine } from './recovery-lines.ts';
-
-/** One fact against the keeper's own limit. Several stand side by side, and never become one score. */
-export interface ReadinessLine {
-  readonly what:
-    | 'Mass'
-    | 'Age'
-    | 'Appetite'
-    | 'Body'
-    | 'First meal'
-    | 'Last clutch'
-    | 'Off year'
-    | 'Quarantine'
-    | 'Started smaller';
-  readonly says: string;
-  /** Whether it meets the limit; undefined where there is none, or nothing is known. */
-  readonly isMet?: boolean | undefined;
-}
 
 const OFF_YEAR_ADVICE =
   'That speaks for a year without eggs, by common practice; you decide, and a reptile vet can look at her.';

@@ -3,7 +3,7 @@ import { daysWords } from '../core/day-words.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Protocol } from '../protocol/values.ts';
 import type { Animal } from '../state/animal.ts';
-import type { ReadinessLine } from './readiness-lines.ts';
+import type { ReadinessLine } from './readiness-line.ts';
 
 /** After that another season, or the mass, says more. */
 const UNTIL_DAYS = 120;

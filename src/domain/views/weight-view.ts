@@ -14,7 +14,8 @@ import { weightCourse, type WeightCourse } from '../weight/trend.ts';
 import { dateWords, daysWords } from '../core/day-words.ts';
 import { window } from '../windows/day-chances.ts';
 import { percent } from './chance-words.ts';
-import { readinessLines, type ReadinessLine } from './readiness-lines.ts';
+import type { ReadinessLine } from './readiness-line.ts';
+import { readinessLines } from './readiness-lines.ts';
 
 /** When it reaches the keeper's floor, as a band to be drawn. */
 export interface TargetWindow {

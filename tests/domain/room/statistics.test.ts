@@ -162,7 +162,7 @@ describe('by hand', () => {
     const noted = { ...reading!, lowC: 19.8 };
     expect(dayLines([noted], spanOf([noted]), bandAt)).toEqual([
       { date: '2026-11-24', readings: 0, nightMinC: 19.8, nightTargetC: 21 },
-      { date: '2026-11-25', readings: 1, dayMaxC: 25 },
+      { date: '2026-11-25', readings: 1, dayMaxC: 25, dayMinC: 25 },
     ]);
   });
 });

@@ -9,6 +9,8 @@ const practice = (what: string): Source => ({
   cite: `Common practice, no source: ${what}`,
 });
 
+const assumed = (cite: string): Source => ({ kind: 'assumption', cite });
+
 /** The bibliography. Rules, protocol values and tests name entries by key. */
 export const sources = {
   feedingRhythm: practice(
@@ -32,14 +34,12 @@ export const sources = {
   growthBounds: practice('more than +20 % or −12 % in a month is unusual in an adult.'),
   shedSpacing: practice('sheds less than 14 days apart are unusual.'),
   scanSizes: practice('follicles measure 5–50 mm; a number under 6 is often centimetres.'),
-  follicleError: {
-    kind: 'assumption',
-    cite: 'None published for snakes. After Gilman C.A. & Wolf B.O. 2007, J Exp Biol 210:1859–1867: 25.9 % error in the volume of lizard eggs on ultrasound is about 8 % in diameter.',
-  },
-  follicleModel: {
-    kind: 'assumption',
-    cite: 'A straight line through this season’s scans with a weak prior. No study of growth rates or repeat scans in snakes was found.',
-  },
+  follicleError: assumed(
+    'None published for snakes. After Gilman C.A. & Wolf B.O. 2007, J Exp Biol 210:1859–1867: 25.9 % error in the volume of lizard eggs on ultrasound is about 8 % in diameter.',
+  ),
+  follicleModel: assumed(
+    'A straight line through this season’s scans with a weak prior. No study of growth rates or repeat scans in snakes was found.',
+  ),
   feltSizes: practice(
     'small bumps about 12 mm, round lumps 20, large lumps 30, egg-like 40 or more. What people compare them with is physically larger.',
   ),
@@ -54,10 +54,9 @@ export const sources = {
   seasonLinks: practice(
     'how long each step of a season takes, as keepers report it. Studies give single cases only.',
   ),
-  windowLearning: {
-    kind: 'assumption',
-    cite: 'Rooms differ as much as the cycles within one, a quarter of which is between females; the usual spread is worth eight cycles. Conjugate normal–inverse-gamma update, Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution.',
-  },
+  windowLearning: assumed(
+    'Rooms differ as much as the cycles within one, a quarter of which is between females; the usual spread is worth eight cycles. Conjugate normal–inverse-gamma update, Murphy K.P. 2007, Conjugate Bayesian analysis of the Gaussian distribution.',
+  ),
   readySize: practice(
     'females breed from about 1,500 g and 2½–3 years, males from 500 g, better 700–800 g, and a year.',
   ),
@@ -105,10 +104,9 @@ export const sources = {
   pipping: practice(
     'looks every day from day 50–55; the rest of a clutch follows its first pip within 24–48 hours, and comes out 24–72 hours after pipping. Opening eggs is disputed: early, it risks yolk and vessels.',
   ),
-  incubationModel: {
-    kind: 'assumption',
-    cite: 'Development goes 1.69 times as fast for 10 °C more, after water pythons at 27.05 and 30.15 °C: Shine R., Madsen T., Elphick M. & Harlow P. 1997, Ecology 78:1713–1721. No curve of ball pythons was found, and nothing is reckoned faster above 32 °C.',
-  },
+  incubationModel: assumed(
+    'Development goes 1.69 times as fast for 10 °C more, after water pythons at 27.05 and 30.15 °C: Shine R., Madsen T., Elphick M. & Harlow P. 1997, Ecology 78:1713–1721. No curve of ball pythons was found, and nothing is reckoned faster above 32 °C.',
+  ),
   eggProblems: practice(
     'dents before day 40 are drought, after day 45 usual; smell with collapse is death.',
   ),
@@ -189,27 +187,24 @@ export const sources = {
     kind: 'published',
     cite: 'Ott B.D. & Secor S.M. 2007, J Exp Biol 210:340–356: the work of digestion is over by day 6–8. That droppings follow some days later is common practice.',
   },
-  weightModel: {
-    kind: 'assumption',
-    cite: 'Theil–Sen line, Sen P.K. 1968, J Am Stat Assoc 63:1379–1389. No study of how far weights of one empty snake differ was found.',
-  },
+  weightModel: assumed(
+    'Theil–Sen line, Sen P.K. 1968, J Am Stat Assoc 63:1379–1389. No study of how far weights of one empty snake differ was found.',
+  ),
   lossLimits: practice(
     'a loss of 10 % is looked into, of 15–20 % is a vet’s; 5 % in a month deserves a look. No study of these limits was found.',
   ),
   powerFeeding: practice(
     'gaining over 12 % a month from 700 g on is heavy feeding, and makes fat animals.',
   ),
-  growthModel: {
-    kind: 'assumption',
-    cite: 'Growth slows towards an adult weight that is not known beforehand; how soon, how fast and to what weight, by its own weights and what is usual for its sex. No growth curve of the species was found.',
-  },
+  growthModel: assumed(
+    'Growth slows towards an adult weight that is not known beforehand; how soon, how fast and to what weight, by its own weights and what is usual for its sex. No growth curve of the species was found.',
+  ),
   growthPriors: practice(
     'about 200–1,000 g at a year and 1,100–3,500 g grown in females, 180–800 g and 550–1,900 g in males; wide on purpose.',
   ),
-  preyModel: {
-    kind: 'assumption',
-    cite: 'Each snake eats or not with its own chance: what its class usually eats, corrected by its own offers (beta prior). Snakes are independent of each other.',
-  },
+  preyModel: assumed(
+    'Each snake eats or not with its own chance: what its class usually eats, corrected by its own offers (beta prior). Snakes are independent of each other.',
+  ),
   appetite: practice(
     'most offers are taken out of season; adult males often fast from November to March, gravid females mostly refuse.',
   ),
@@ -225,10 +220,7 @@ export const sources = {
   nonFeeders: practice(
     'the clock of a hatchling that does not eat starts at its first shed; keepers differ by weeks.',
   ),
-  backups: {
-    kind: 'assumption',
-    cite: 'A week of records is what most keepers could still write down from memory.',
-  },
+  backups: assumed('A week of records is what most keepers could still write down from memory.'),
   schools: practice(
     'public guides and keepers disagree on size, age, visits and rests; the figures of both sides stand side by side, and nobody has compared them.',
   ),
@@ -236,18 +228,14 @@ export const sources = {
     kind: 'published',
     cite: 'Bayes over the whole pedigree, exactly: Elston R.C. & Stewart J. 1971, Hum Hered 21:523–542; with loops Cannings C., Thompson E.A. & Skolnick M.H. 1978, Adv Appl Prob 10:26–61.',
   },
-  carrierAssumptions: {
-    kind: 'assumption',
-    cite: 'Parents are as recorded. A bought animal of which nothing is said carries nothing. Eggs that did not hatch, and young that were not looked at, say nothing.',
-  },
+  carrierAssumptions: assumed(
+    'Parents are as recorded. A bought animal of which nothing is said carries nothing. Eggs that did not hatch, and young that were not looked at, say nothing.',
+  ),
   kinship: {
     kind: 'published',
     cite: 'Wright S. 1922, Am Nat 56:330–338; reckoned after Meuwissen T.H.E. & Luo Z. 1992, Genet Sel Evol 24:305–313, and Colleau J.-J. 2002, Genet Sel Evol 34:409–421. What is not known of ancestors can only add to it.',
   },
-  household: {
-    kind: 'assumption',
-    cite: 'A default of this program, open to change.',
-  },
+  household: assumed('A default of this program, open to change.'),
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;

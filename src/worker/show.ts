@@ -19,7 +19,7 @@ import { labelsView } from '../domain/views/labels-view.ts';
 import { lanesView } from '../domain/views/lanes-view.ts';
 import { lineageView } from '../domain/views/lineage-view.ts';
 import { matesView } from '../domain/views/mates-view.ts';
-import { moveCounts, movesView } from '../domain/views/moves-view.ts';
+import { movesView } from '../domain/views/moves-view.ts';
 import { pairView } from '../domain/views/pair-view.ts';
 import { pairWarningsView } from '../domain/views/pair-warnings-view.ts';
 import { papersView } from '../domain/views/papers-view.ts';
@@ -37,19 +37,13 @@ import { seasonView } from '../domain/views/season-view.ts';
 import { tomorrowView } from '../domain/views/tomorrow-view.ts';
 import { weightView } from '../domain/views/weight-view.ts';
 import { youngView } from '../domain/views/young-view.ts';
-import { firstShowers } from './first-views.ts';
-import { askByAllRules, wholeNight } from './whole-night.ts';
+import { firstShowers, type PartShowers } from './first-views.ts';
+import { askByAllRules, nightShowers } from './whole-night.ts';
 
-type Shower<Kind extends keyof Views> = (
-  ask: Views[Kind]['ask'],
-  picture: Picture,
-  status: DeskStatus,
-) => Views[Kind]['view'];
-
-/** One pure function for each view; a view without one is a type error. */
-const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
+/** Every view there is. */
+const showers: PartShowers<keyof Views> = {
   ...firstShowers,
-  tonight: (_ask, picture) => wholeNight(picture),
+  ...nightShowers,
   tomorrow: (_ask, picture) => tomorrowView(picture),
   racks: (_ask, picture) => racksView(picture),
   rack: rackView,
@@ -68,7 +62,6 @@ const showers: { readonly [Kind in keyof Views]: Shower<Kind> } = {
   mates: matesView,
   moves: (_ask, picture) => movesView(picture),
   drops: dropsView,
-  moveCounts: (_ask, picture) => moveCounts(picture),
   reading: readingView,
   young: youngView,
   weight: weightView,

@@ -1,6 +1,6 @@
 import type { DeskStatus, Views } from '../domain/desk.ts';
 import type { Picture } from '../domain/picture/picture.ts';
-import { firstShowers } from './first-views.ts';
+import { firstShowers, type NightKind } from './first-views.ts';
 
 /** A view that the page watches. */
 export interface Watch {
@@ -8,10 +8,12 @@ export interface Watch {
   readonly ask: never;
 }
 
+const ofNight: ReadonlySet<keyof Views> = new Set<NightKind>(['tonight', 'moveCounts']);
+
 let night: typeof import('./whole-night.ts') | undefined;
 let showAny: (typeof import('./show.ts'))['show'] | undefined;
 
-/** The list of tonight, by all rules. Errors: rejects where the device does not give it. */
+/** The screen of tonight, by all rules. Errors: rejects where the device does not give it. */
 export async function loadNight(): Promise<(picture: Picture) => void> {
   night ??= await import('./whole-night.ts');
   return night.askByAllRules;
@@ -24,7 +26,7 @@ export async function loadMoreViews(): Promise<void> {
 
 /** What shows this view. Errors: rejects where the device does not give it. */
 export const loadFor = ({ kind }: Watch): Promise<unknown> =>
-  kind === 'tonight' ? loadNight() : loadMoreViews();
+  ofNight.has(kind) ? loadNight() : loadMoreViews();
 
 /** Undefined until the part of the desk that shows it is loaded. */
 export function showView(
@@ -32,10 +34,12 @@ export function showView(
   picture: Picture,
   status: DeskStatus,
 ): { readonly shown: unknown } | undefined {
-  const first: Partial<Record<keyof Views, (...given: never) => unknown>> = firstShowers;
-  const shower = first[kind] as
+  const loaded: Partial<Record<keyof Views, (...given: never) => unknown>> = {
+    ...firstShowers,
+    ...night?.nightShowers,
+  };
+  const shower = loaded[kind] as
     ((ask: never, picture: Picture, status: DeskStatus) => unknown) | undefined;
   if (shower) return { shown: shower(ask, picture, status) };
-  if (kind === 'tonight') return night && { shown: night.wholeNight(picture) };
   return showAny && { shown: showAny(kind, ask, picture, status) };
 }

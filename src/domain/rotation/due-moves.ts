@@ -1,7 +1,7 @@
 import { daysBetween } from '../core/calendar.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Night, Visit } from './plan-problem.ts';
-import { eveningsAway, keptVisits, staysUnderWay } from './read-problem.ts';
+import { eveningsAway, keptVisits, staysUnderWay } from './kept-plan.ts';
 
 /** The males that are to be moved tonight: by the kept plan into a tub, and home from one. */
 export interface DueMoves {

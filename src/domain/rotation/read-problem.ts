@@ -1,16 +1,11 @@
 import { daysBetween, type Day } from '../core/calendar.ts';
 import type { AnimalId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
-import { noRotation, type Rotation, type WantedMale } from '../state/rotation.ts';
+import type { Rotation, WantedMale } from '../state/rotation.ts';
+import { eveningsAway, keptVisits, PLAN_NIGHTS, rotationOf, staysUnderWay } from './kept-plan.ts';
 import { femaleFacts, maleFacts } from './snake-facts.ts';
-import { plannedOut } from './stay-under-way.ts';
 import { unreasonedFor } from './pair-reasons.ts';
-import type { Night, PlanProblem, StayUnderWay, Visit, WantedPair } from './plan-problem.ts';
-
-/** How many nights ahead a plan reaches. */
-export const PLAN_NIGHTS = 14;
-
-export const rotationOf = (picture: Picture): Rotation => picture.house()?.rotation ?? noRotation;
+import type { Night, PlanProblem, Visit, WantedPair } from './plan-problem.ts';
 
 /** Everything the records say that bears on tonight's plan. */
 export function readProblem(picture: Picture): PlanProblem {
@@ -50,22 +45,6 @@ export function readProblem(picture: Picture): PlanProblem {
   };
 }
 
-/** Tonight and later. */
-export const eveningsAway = (picture: Picture): readonly Night[] =>
-  rotationOf(picture)
-    .away.map((day) => daysBetween(picture.facts.night, day))
-    .filter((night) => night >= 0);
-
-/** The visits of the plan that was kept last; one older than it reaches is gone by no more. */
-export function keptVisits(picture: Picture): readonly Visit[] {
-  const { night } = picture.facts;
-  const { plan } = rotationOf(picture);
-  if (!plan || daysBetween(plan.night, night) >= PLAN_NIGHTS) return [];
-  return plan.visits.map(({ female, male, in: into, out }) => {
-    return { female, male, in: daysBetween(night, into), out: daysBetween(night, out) };
-  });
-}
-
 /** What is wanted still: of a female that has laid since, the wish was of the season before. */
 export const standingWants = (picture: Picture): readonly WantedMale[] =>
   rotationOf(picture).wanted.filter(({ female, at }) => {
@@ -94,14 +73,5 @@ function wantedPairs(
         (each) => each.rule.kind === 'apart' && each.female === female && each.male === male,
       ),
     };
-  });
-}
-
-export function staysUnderWay(picture: Picture, away: readonly Night[]): readonly StayUnderWay[] {
-  return picture.living().flatMap((male): readonly StayUnderWay[] => {
-    if (!male.visit) return [];
-    const since = daysBetween(picture.facts.night, picture.facts.nightOf(male.visit.since));
-    const out = plannedOut(male, since, away, picture);
-    return [{ male: male.id, female: male.visit.with, in: since, out }];
   });
 }

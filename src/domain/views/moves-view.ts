@@ -4,7 +4,8 @@ import type { Picture } from '../picture/picture.ts';
 import { barsForAll, barsOnEntry } from '../rotation/bars.ts';
 import { dueMoves, wasBegun } from '../rotation/due-moves.ts';
 import type { Visit } from '../rotation/plan-problem.ts';
-import { keptVisits, readProblem, rotationOf } from '../rotation/read-problem.ts';
+import { keptVisits, rotationOf } from '../rotation/kept-plan.ts';
+import { readProblem } from '../rotation/read-problem.ts';
 import { meetingsOf } from '../rotation/visit-model.ts';
 import type { EventOf } from '../events/event.ts';
 import { barWords } from './plan-words.ts';
@@ -38,11 +39,6 @@ export interface Together {
   readonly out: Day;
 }
 
-export interface MoveCounts {
-  readonly ins: number;
-  readonly outs: number;
-}
-
 export interface MovesView {
   readonly night: Day;
   readonly isAway: boolean;
@@ -52,12 +48,6 @@ export interface MovesView {
   /** Visits of the kept plan that were not begun on their evening, a sentence each. */
   readonly missed: readonly string[];
   readonly hasPlan: boolean;
-}
-
-/** How many males are to be moved tonight. */
-export function moveCounts(picture: Picture): MoveCounts {
-  const { ins, outs } = dueMoves(picture);
-  return { ins: ins.length, outs: outs.length };
 }
 
 /** Tonight's moves by the plan that was kept, each held against the limits as they are now. */

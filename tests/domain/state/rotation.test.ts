@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
-import { rotationOf } from '../../../src/domain/rotation/read-problem.ts';
+import { rotationOf } from '../../../src/domain/rotation/kept-plan.ts';
 import { anEvent, aPicture, day, nightsAgo } from '../../make.ts';
 import { animalId } from '../../make-ids.ts';
 

@@ -1,11 +1,12 @@
 import { expect, test, type Page } from '@playwright/test';
 import { countTaps, press, taps, typeNumber } from './at-tub.ts';
 import {
-  backUp,
-  addSnakes,
-  begin,
-  makeRack,
   THREE,
+  addSnakes,
+  backUp,
+  begin,
+  goOffline,
+  makeRack,
   walkTo,
   walkToSnake,
   written,
@@ -23,18 +24,6 @@ test.beforeEach(async () => {
   served = await serve({ beforeDesk: () => movingClock(BEGUN) });
 });
 test.afterEach(() => served.stop());
-
-/** Until the service worker answers for this page. */
-async function withoutNetwork(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((resolve) => {
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
-    });
-  });
-  await page.context().setOffline(true);
-}
 
 const openClutch = async (page: Page): Promise<void> => {
   await walkTo(page, '/hatchery');
@@ -89,7 +78,7 @@ test('from the eggs to three young that stand by themselves', async ({ page }) =
   await begin(page, served.url);
   await makeRack(page, 'B', 3, 3);
   await addSnakes(page, THREE);
-  await withoutNetwork(page);
+  await goOffline(page);
 
   // An incubator with a label.
   await walkTo(page, '/hatchery');

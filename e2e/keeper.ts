@@ -134,3 +134,20 @@ export const namesIn = ({ records }: Pick<Backup, 'records'>): ReadonlyMap<strin
       type === 'arrived' && animal !== undefined ? [[animal, String(name)] as const] : [],
     ),
   );
+
+/** Until the service worker answers for this very page: from then on no network is needed. */
+export async function controlled(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller) return;
+    await new Promise((resolve) => {
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
+    });
+  });
+}
+
+/** From here on without a network. */
+export async function goOffline(page: Page): Promise<void> {
+  await controlled(page);
+  await page.context().setOffline(true);
+}

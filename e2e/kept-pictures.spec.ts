@@ -1,22 +1,11 @@
 import { expect, test, type Page } from '@playwright/test';
 import { press, typeNumber } from './at-tub.ts';
-import { backUp, beginWithThree, walkTo, walkToSnake, written } from './keeper.ts';
+import { backUp, beginWithThree, controlled, walkTo, walkToSnake, written } from './keeper.ts';
 import { keepPicture } from './keep-picture.ts';
 import { openDemo } from './screens.ts';
 import { serve } from './serve.ts';
 
 // Pictures lie apart from the log, and on this device alone.
-
-/** Until the service worker answers for this page. */
-async function controlled(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((resolve) => {
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
-    });
-  });
-}
 
 const widthOfThumbnail = (page: Page) =>
   page

@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { fitsWidth, passesAxe } from './access-check.ts';
 import { familyBackup } from './family-backup.ts';
 import { pickBackup, walkTo, written } from './keeper.ts';
 import { serve, type Served } from './serve.ts';
@@ -119,10 +119,8 @@ for (const light of ['dark', 'light', 'red'] as const) {
     const look = async (name: string) => {
       const path = info.outputPath(`${light}-${name}.png`);
       await page.screenshot({ path, fullPage: true });
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
-      const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(overflow).toBeLessThanOrEqual(0);
+      await passesAxe(page);
+      await fitsWidth(page);
     };
     await openLineage(page, 'Willow');
     await page.getByText('The same as a table').click();

@@ -9,6 +9,7 @@ import { qrPrint } from './camera/print.ts';
 import {
   backUp,
   beginWithThree,
+  controlled,
   pickBackup,
   typeWeight,
   walkTo,
@@ -48,17 +49,6 @@ async function watch(context: BrowserContext): Promise<Watched> {
 /** What left the origin. A blob or data address never leaves the page. */
 const strangers = ({ requests }: Watched, { origin }: Served) =>
   requests.filter((url) => !url.startsWith(`${origin}/`) && !/^(blob|data):/.test(url));
-
-/** Until the worker answers for this very page: from then on no network is needed. */
-async function controlled(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((resolve) => {
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
-    });
-  });
-}
 
 /** Which build a page runs: the name of its script holds a hash of all it needs. */
 const running = (page: Page) =>

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { PDFiumLibrary } from '@hyzyla/pdfium';
 import { expect, test, type Page } from '@playwright/test';
 import Papa from 'papaparse';
-import { backUp, begin, pickBackup, walkTo, written } from './keeper.ts';
+import { backUp, begin, goOffline, pickBackup, walkTo, written } from './keeper.ts';
 import { printToPdf } from './print/print-labels.ts';
 import { serve, type Served } from './serve.ts';
 import { saleBackup, YOUNG } from './sale-backup.ts';
@@ -35,17 +35,6 @@ async function takeIn(page: Page): Promise<void> {
   await pickBackup(page, await saleBackup());
   await page.getByRole('button', { name: /^Add \d+ records$/ }).click();
   await written(page, 'records taken in').waitFor();
-}
-
-async function goOffline(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((resolve) => {
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
-    });
-  });
-  await page.context().setOffline(true);
 }
 
 const press = (page: Page, name: string | RegExp) =>

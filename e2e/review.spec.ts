@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { fitsWidth, passesAxe } from './access-check.ts';
 import { darkBox } from './print/measure.ts';
 import { printToPdf } from './print/print-labels.ts';
 import { rasterPdf } from './print/raster.ts';
@@ -118,10 +118,8 @@ for (const light of ['dark', 'light', 'red'] as const) {
       for (const each of document.querySelectorAll('details')) each.open = true;
     }, light);
     await expect(page.getByText(/Wilson E\.B\. 1927/).first()).toBeVisible();
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(overflow).toBeLessThanOrEqual(0);
+    await passesAxe(page);
+    await fitsWidth(page);
   });
 }
 

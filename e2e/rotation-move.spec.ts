@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Locator, type Page } from '@playwright/test';
+import { passesAxe } from './access-check.ts';
 import { showToCamera, useCanvasCamera } from './camera/canvas-camera.ts';
 import { cameraFrame } from './camera/frames.ts';
 import { qrPrint } from './camera/print.ts';
@@ -109,8 +109,7 @@ test('let go beside the tiles, or tapped, it moves nobody; the tap opens the sam
   await expect(page.locator('.drop-tray')).toHaveCount(0);
   await handle.tap();
   const sheet = page.getByRole('dialog', { name: /^Move / });
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
+  await passesAxe(page);
   const overflow = await page.evaluate(() => {
     document.documentElement.style.fontSize = '200%';
     return document.documentElement.scrollWidth - innerWidth;

@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { controlled } from './keeper.ts';
 import { clockFrom } from './clock-from.ts';
 import { to } from './screen-stop.ts';
 import { serve } from './serve.ts';
@@ -15,13 +16,7 @@ test('the first plan is made and proven with no network', async ({ page }) => {
   await page.goto(served.url);
   await page.getByRole('button', { name: /Look round the demo/ }).click();
   await expect(page.getByRole('heading', { level: 1, name: 'Tonight' })).toBeVisible();
-  await page.evaluate(async () => {
-    await navigator.serviceWorker.ready;
-    if (navigator.serviceWorker.controller) return;
-    await new Promise((resolve) => {
-      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true });
-    });
-  });
+  await controlled(page);
   await served.stop();
   await to('/rotation/plan')(page);
   await expect(page.getByText(/^Proven:/)).toBeVisible({ timeout: 30_000 });

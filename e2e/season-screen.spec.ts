@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test, type Page } from '@playwright/test';
+import { fitsWidth, passesAxe } from './access-check.ts';
 import { clockFrom } from './clock-from.ts';
 import { darkBox } from './print/measure.ts';
 import { printToPdf } from './print/print-labels.ts';
@@ -88,10 +88,8 @@ for (const light of ['dark', 'light', 'red'] as const) {
     }, light);
     await page.getByText('how to read it').click();
     await page.getByText('The same as a table').click();
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`)).toEqual([]);
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(overflow).toBeLessThanOrEqual(0);
+    await passesAxe(page);
+    await fitsWidth(page);
   });
 }
 

@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { simulateLarge } from '../../demo-data/large.ts';
 import { atMost, median, print, rounded, type Tell } from './figure.ts';
-import { EVENTS, furnishLargeRoom } from './large-room.ts';
+import { EVENTS, furnishLargeRoom, openTonight } from './large-room.ts';
 
 // Tonight's list, the thaw list and a four-week order for a large collection, in the desk's own worker
 // of the built app, without the way of the answer to the page.
@@ -50,10 +50,7 @@ export async function feedingFigures(tell: Tell): Promise<void> {
   const browser = await room.start();
   try {
     const { page } = browser;
-    await page.goto(`${room.url}#/tonight`);
-    await page.locator('.stop').first().waitFor({ timeout: 60_000 });
-    // Long enough for the old records to be read and the picture to be saved behind the screen.
-    await page.waitForTimeout(8_000);
+    await openTonight(page, room);
     const desk = page.workers()[0];
     if (!desk) throw new Error('The page has no desk.');
     // The first round loads what it needs.

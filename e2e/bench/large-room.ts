@@ -106,3 +106,10 @@ async function backupOf(records: Records): Promise<string> {
     records: records(roomNight(made, 12), clock.offsetMin),
   });
 }
+
+/** Tonight's list stands, and the old records are read and the picture saved behind it. */
+export async function openTonight(page: Page, { url }: LargeRoom): Promise<void> {
+  await page.goto(`${url}#/tonight`);
+  await page.locator('.stop').first().waitFor({ timeout: 60_000 });
+  await page.waitForTimeout(8_000);
+}

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import type { LargeRoom } from './large-room.ts';
+import { openTonight, type LargeRoom } from './large-room.ts';
 
 // Measured inside the page, so that the driver's own messages cost nothing.
 
@@ -13,10 +13,7 @@ async function withOpenList<Answer>(
   const browser = await room.start();
   try {
     const { page } = browser;
-    await page.goto(`${room.url}#/tonight`);
-    await page.locator('.stop').first().waitFor({ timeout: 60_000 });
-    // Long enough for the old records to be read and the picture to be saved behind the screen.
-    await page.waitForTimeout(8_000);
+    await openTonight(page, room);
     return await work(page);
   } finally {
     await browser.kill();

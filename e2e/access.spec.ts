@@ -1,4 +1,5 @@
 import { expect, test, type Page } from '@playwright/test';
+import { tooWidePx } from './access-check.ts';
 import { useCanvasCamera } from './camera/canvas-camera.ts';
 import { openDemo, screens } from './screens.ts';
 
@@ -13,8 +14,8 @@ test('at twice the text size every screen still fits its width', async ({ page }
   const wide: string[] = [];
   for (const screen of screens) {
     await screen.visit(page);
-    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    if (overflow > 0) wide.push(`${screen.name}: ${overflow} px`);
+    const over = await tooWidePx(page);
+    if (over > 0) wide.push(`${screen.name}: ${over} px`);
   }
   expect(wide).toEqual([]);
 });

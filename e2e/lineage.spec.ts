@@ -2,6 +2,7 @@ import { expect, test, type Page } from '@playwright/test';
 import { fitsWidth, passesAxe } from './access-check.ts';
 import { familyBackup } from './family-backup.ts';
 import { pickBackup, walkTo, written } from './keeper.ts';
+import { inEveryLight } from './room-light.ts';
 import { serve, type Served } from './serve.ts';
 
 let served: Served;
@@ -110,27 +111,25 @@ test('a het to be proven, and what is not understood', async ({ page }) => {
   await expect(page.getByText(/“clownn” is not known/)).toBeVisible();
 });
 
-for (const light of ['dark', 'light', 'red'] as const) {
-  test(`lineage and choice pass axe and fit a narrow phone, ${light}`, async ({ page }, info) => {
-    await page.setViewportSize({ width: 360, height: 640 });
-    await page.evaluate((chosen) => {
-      document.documentElement.dataset['light'] = chosen;
-    }, light);
-    const look = async (name: string) => {
-      const path = info.outputPath(`${light}-${name}.png`);
-      await page.screenshot({ path, fullPage: true });
+test('lineage and choice pass axe in every light and fit a narrow phone', async ({
+  page,
+}, info) => {
+  await page.setViewportSize({ width: 360, height: 640 });
+  const look = async (name: string) => {
+    await fitsWidth(page);
+    await inEveryLight(page, async (light) => {
+      await page.screenshot({ path: info.outputPath(`${light}-${name}.png`), fullPage: true });
       await passesAxe(page);
-      await fitsWidth(page);
-    };
-    await openLineage(page, 'Willow');
-    await page.getByText('The same as a table').click();
-    await look('lineage');
-    await rank(page, 'clown');
-    await expect(page.getByText('looked at')).toBeVisible();
-    await page.getByText('The odds').first().click();
-    await look('choose');
-  });
-}
+    });
+  };
+  await openLineage(page, 'Willow');
+  await page.getByText('The same as a table').click();
+  await look('lineage');
+  await rank(page, 'clown');
+  await expect(page.getByText('looked at')).toBeVisible();
+  await page.getByText('The odds').first().click();
+  await look('choose');
+});
 
 // Source: WCAG 2.2, success criterion 1.4.4 (resize text).
 test('at twice the text size four generations and the pairs still fit a narrow phone', async ({

@@ -1,8 +1,8 @@
 import { rm } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from '@playwright/test';
 import { LABEL_FORMATS } from '../../src/domain/labels/formats.ts';
 import { paginate } from '../../src/domain/labels/pages.ts';
+import { fitsWidth, passesAxe } from '../access-check.ts';
 import { buildLabelPage, openLabelPage } from './label-page.ts';
 import { boxAround, darkBox, expectedQr } from './measure.ts';
 import { chooseFormat, printToPdf } from './print-labels.ts';
@@ -105,13 +105,7 @@ for (const [width, height] of [
     await page.setViewportSize({ width, height });
     await openLabelPage(page, folder);
     for (const fold of await page.locator('summary').all()) await fold.click();
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow).toBe(0);
-    const { violations } = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'])
-      .analyze();
-    expect(violations).toEqual([]);
+    await fitsWidth(page);
+    await passesAxe(page);
   });
 }

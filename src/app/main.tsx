@@ -4,13 +4,14 @@ import { App } from '../ui/App.tsx';
 import '../ui/tokens.css';
 import '../ui/base.css';
 import { LAST_SEEN, keepLastSeen, readLastSeen } from '../ui/last-seen.ts';
-import { applyLight } from '../ui/light.ts';
+import { applyLight, followLight } from '../ui/light.ts';
 import { createModel } from '../ui/model.ts';
 import { remembered } from '../ui/remember.ts';
 import { RemindersContext } from '../ui/reminders.ts';
 import { watchForUpdates } from './updates.ts';
 
 applyLight();
+followLight();
 
 /** A hash over the domain's source, put in by vite.config.ts. */
 declare const BUILD: string;

@@ -18,3 +18,10 @@ export function remember(key: string, value: string | undefined): void {
     // A private window: the draft lives as long as the screen.
   }
 }
+
+/** Tells what another tab of this browser remembers from now on. */
+export function followRemembered(key: string, tell: (value: string | null) => void): void {
+  addEventListener('storage', (event) => {
+    if (event.key === `nightdrop.${key}`) tell(event.newValue);
+  });
+}

@@ -32,7 +32,7 @@ module.exports = {
         pathNot: [
           '^src/store/',
           '^src/domain/',
-          '^node_modules/(zod|idb-keyval|@zip[.]js|@noble)/',
+          '^node_modules/(zod|idb-keyval|fflate|@zip[.]js|@noble)/',
         ],
       },
     },

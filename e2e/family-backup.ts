@@ -1,7 +1,7 @@
 import { openLogbook } from '../demo-data/logbook.ts';
 import { chanceFrom } from '../demo-data/random.ts';
 import type { AnimalId } from '../src/domain/core/ids.ts';
-import { writeBackup } from '../src/store/backup-file.ts';
+import { backupText } from './backup-text.ts';
 
 // An invented family over four generations, with half siblings for parents, a clutch by one of two
 // males and a ring of parents that was written down by mistake.
@@ -63,7 +63,7 @@ export async function familyBackup(): Promise<string> {
       sires: sires.map(idOf),
     });
   }
-  return writeBackup({
+  return backupText({
     collection: 'family-of-the-tests',
     made: '2026-09-01T22:00:00+02:00',
     records: book.events,

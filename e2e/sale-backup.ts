@@ -3,7 +3,7 @@ import { chanceFrom } from '../demo-data/random.ts';
 import type { Day } from '../src/domain/core/calendar.ts';
 import type { AnimalId } from '../src/domain/core/ids.ts';
 import type { Draft } from '../src/domain/events/event.ts';
-import { writeBackup } from '../src/store/backup-file.ts';
+import { backupText } from './backup-text.ts';
 
 // An invented clutch of two: one that eats, and one that has eaten once.
 
@@ -62,7 +62,7 @@ export async function saleBackup(): Promise<string> {
     ago(days);
     write({ type: 'weighed', animal: eater, massG });
   }
-  return writeBackup({
+  return backupText({
     collection: 'sales-of-the-tests',
     made: new Date(now).toISOString().replace('Z', '+00:00'),
     records: book.events,

@@ -5,9 +5,9 @@ import type { Page } from '@playwright/test';
 import { simulateLarge } from '../../demo-data/large.ts';
 import { momentOf, roomNight, type Day } from '../../src/domain/core/calendar.ts';
 import type { RackEvent } from '../../src/domain/events/event.ts';
-import { writeBackup } from '../../src/store/backup-file.ts';
 import { startRealBrowser, type RealBrowser } from '../real-browser.ts';
 import { serve, type Served } from '../serve.ts';
+import { backupText } from '../backup-text.ts';
 
 export const EVENTS = 100_000;
 export const ANIMALS = 300;
@@ -100,7 +100,7 @@ async function backupOf(records: Records): Promise<string> {
   const now = new Date();
   const clock = { ms: now.getTime(), offsetMin: -now.getTimezoneOffset() };
   const made = momentOf(clock);
-  return writeBackup({
+  return backupText({
     collection: 'made-for-measuring',
     made,
     records: records(roomNight(made, 12), clock.offsetMin),

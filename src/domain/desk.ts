@@ -181,7 +181,7 @@ export interface Commands extends HatcheryCommands, SaleCommands, SheetCommands 
   readonly giveCard: { readonly ask: readonly Labellable[]; readonly answer: Recorded };
   readonly backUp: {
     readonly ask: null;
-    readonly answer: { readonly fileName: string; readonly text: string };
+    readonly answer: { readonly fileName: string; readonly file: FileLike };
   };
   /** What is coming, as an iCalendar file. */
   readonly calendarFile: {

@@ -5,10 +5,10 @@ export interface FileLike {
   text(): Promise<string>;
 }
 
-/** As much of a browser's handle of a file as writing it piece by piece needs. */
+/** As much of a browser's handle of a file as writing another into it needs. */
 export interface FileSpot {
   createWritable(): Promise<{
-    write(piece: Uint8Array): Promise<void>;
+    write(whole: FileLike): Promise<void>;
     close(): Promise<void>;
     /** What was there before stays. */
     abort(): Promise<void>;

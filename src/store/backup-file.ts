@@ -24,17 +24,6 @@ export interface BackupContents {
 /** The longest first line that is looked at before the rest of a file is read. */
 const HEADER_BYTES = 4_096;
 
-/**
- * The whole log as a text file, one record a line, that a person can open, read and keep.
- *
- * The first line names format, version and collection, counts the records and carries the SHA-256
- * of all that follows. Sorted by id, so that two backups can be compared line by line.
- */
-export async function writeBackup(contents: BackupContents): Promise<string> {
-  const body = inIdOrder(contents.records).map(recordLine).join('');
-  return `${headerLine(contents, await checkValue(body))}${body}`;
-}
-
 export const inIdOrder = (records: readonly unknown[]): readonly unknown[] =>
   records.toSorted(byId);
 

@@ -12,7 +12,7 @@ export interface KeptPhoto {
 /** Pictures, as JPEG, apart from the log that names them. */
 export interface PhotoShelf {
   keep(id: PhotoId, jpeg: Uint8Array): Promise<void>;
-  /** Undefined where it was kept on another device. */
+  /** The caller's own copy; undefined where it was kept on another device. */
   load(id: PhotoId): Promise<Uint8Array | undefined>;
   drop(id: PhotoId): Promise<void>;
   /** All of them, the oldest first. Reads none. */
@@ -60,7 +60,7 @@ export function createMemoryPhotos(): PhotoShelf {
     async keep(id, jpeg) {
       photos.set(id, jpeg);
     },
-    load: async (id) => photos.get(id),
+    load: async (id) => photos.get(id)?.slice(),
     async drop(id) {
       photos.delete(id);
     },

@@ -1,18 +1,16 @@
 import { momentOf } from '../domain/core/calendar.ts';
-import type { FileSpot } from '../domain/file-like.ts';
+import type { FileLike, FileSpot } from '../domain/file-like.ts';
 import type { PhotoBackupMade } from '../domain/photo-room.ts';
+import { makeFile, type WritePiece } from '../store/made-files.ts';
 import { writePhotoBackup } from '../store/photo-backup.ts';
 import { allRecords } from './backup.ts';
 import type { Collection, World } from './collection.ts';
 
-/** A part of a file in memory is handed to the browser once it is so large: it may lie on disk then. */
-const PART_BYTES = 8_000_000;
-
 /**
- * Writes the whole log and all pictures into a file that the keeper chose, or into one that the
- * browser holds, where it knows no such files.
+ * Writes the whole log and all pictures into a file that the browser holds, and from there into one
+ * that the keeper chose, where it knows such files.
  *
- * Errors: rejects where the file cannot be written; then it is as it was before.
+ * Errors: rejects where the file cannot be written; then the keeper's is as it was before.
  */
 export async function backUpWithPhotos(
   { photos, clock }: World,
@@ -21,41 +19,27 @@ export async function backUpWithPhotos(
   spot: FileSpot | null,
 ): Promise<PhotoBackupMade> {
   const shelf = await photos();
-  const ids = (await shelf.list()).map(({ id }) => id);
+  const kept = await shelf.list();
   const contents = { collection, made: momentOf(clock()), records: allRecords(whole) };
-  const made = { pictures: ids.length, newest: ids.at(-1) };
-  if (spot) {
-    const file = await spot.createWritable();
-    const output = new WritableStream<Uint8Array>({
-      write: (piece) => file.write(piece),
-      close: () => file.close(),
-    });
-    try {
-      await writePhotoBackup(contents, ids, shelf, output);
-    } catch (error) {
-      await file.abort().catch(() => undefined); // It may have ended by itself.
-      throw error;
-    }
-    return made;
+  const fill = (write: WritePiece) => writePhotoBackup(contents, shelf, write);
+  const { file, drop } = await makeFile(clock().ms, fill);
+  const made = { pictures: kept.length, newest: kept.at(-1)?.id };
+  if (!spot) return { ...made, file };
+  try {
+    await copyTo(spot, file);
+  } finally {
+    await drop();
   }
-  const { output, file } = inParts();
-  await writePhotoBackup(contents, ids, shelf, output);
-  return { ...made, file: file() };
+  return made;
 }
 
-function inParts() {
-  const parts: Blob[] = [];
-  let pieces: BlobPart[] = [];
-  let bytes = 0;
-  const output = new WritableStream<Uint8Array>({
-    write(piece) {
-      pieces.push(piece as Uint8Array<ArrayBuffer>);
-      bytes += piece.byteLength;
-      if (bytes < PART_BYTES) return;
-      parts.push(new Blob(pieces));
-      pieces = [];
-      bytes = 0;
-    },
-  });
-  return { output, file: () => new Blob([...parts, ...pieces], { type: 'application/zip' }) };
+async function copyTo(spot: FileSpot, whole: FileLike): Promise<void> {
+  const file = await spot.createWritable();
+  try {
+    await file.write(whole);
+    await file.close();
+  } catch (error) {
+    await file.abort().catch(() => undefined); // It may have ended by itself.
+    throw error;
+  }
 }

@@ -21,7 +21,11 @@ export const photoHandlers = (world: World, collection: Collection): PhotoHandle
     await (await world.photos()).drop(id);
     return null;
   },
-  photoRoom: () => photoRoom(world, collection),
+  async photoRoom() {
+    // What was made for saving takes room too.
+    await (await import('../store/made-files.ts')).dropStaleFiles(world.clock().ms);
+    return photoRoom(world, collection);
+  },
 });
 
 async function photoRoom(

@@ -1,8 +1,11 @@
+import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { FileLike } from '../../src/domain/file-like.ts';
-import { readBackup, writeBackup } from '../../src/store/backup-file.ts';
+import { readBackup } from '../../src/store/backup-file.ts';
+import { backupPieces } from '../../src/store/backup-pieces.ts';
 import { anyLog, runs } from '../arbitrary.ts';
+import { backupText } from '../backup-text.ts';
 import { anEvent } from '../make.ts';
 import { textFile } from './text-file.ts';
 
@@ -15,7 +18,7 @@ test('what is written is read again, whatever the records', async () => {
       fc.array(fc.dictionary(fc.string(), fc.jsonValue())),
       async (log, odd) => {
         const records: unknown[] = [...log, ...(JSON.parse(JSON.stringify(odd)) as unknown[])];
-        const read = await readBackup(textFile(await writeBackup({ ...contents, records })));
+        const read = await readBackup(textFile(backupText({ ...contents, records })));
         const back = read.ok ? read.value : undefined;
         expect(back).toMatchObject(contents);
         expect(back?.records).toHaveLength(records.length);
@@ -28,12 +31,25 @@ test('what is written is read again, whatever the records', async () => {
 
 test('the same records give the same file, in whatever order they are at hand', async () => {
   const records = [anEvent('weighed'), anEvent('shed'), anEvent('noted')];
-  const one = await writeBackup({ ...contents, records });
-  expect(await writeBackup({ ...contents, records: records.toReversed() })).toBe(one);
+  const one = backupText({ ...contents, records });
+  expect(backupText({ ...contents, records: records.toReversed() })).toBe(one);
+});
+
+test('the check is one that Node agrees to, and a long log comes in several pieces', () => {
+  const text = 'x'.repeat(300);
+  const records = Array.from({ length: 1_500 }, () => anEvent('noted', { text }));
+  const pieces = Array.from(backupPieces({ ...contents, records }), (piece) => Buffer.from(piece));
+  expect(pieces.length).toBeGreaterThan(2);
+  const [head = '', ...body] = Buffer.concat(pieces)
+    .toString()
+    .split(/(?<=\n)/);
+  expect(body).toHaveLength(records.length);
+  const check = createHash('sha256').update(body.join('')).digest('hex');
+  expect(head).toContain(`"check":"sha-256:${check}"`);
 });
 
 test('it is a text that a person can read, one record a line', async () => {
-  const text = await writeBackup({
+  const text = backupText({
     ...contents,
     records: [anEvent('noted', { text: 'two\nlines' })],
   });
@@ -44,7 +60,7 @@ test('it is a text that a person can read, one record a line', async () => {
 
 describe('a bad file is refused with its own message', async () => {
   const records = [anEvent('weighed'), anEvent('shed'), anEvent('noted')];
-  const good = await writeBackup({ ...contents, records });
+  const good = backupText({ ...contents, records });
   const [head = '', ...lines] = good.trimEnd().split('\n');
   const resigned = async (...bodies: string[]): Promise<string> => {
     const body = bodies.map((line) => `${line}\n`).join('');

@@ -1,13 +1,11 @@
-import { createHash } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ok } from '../../src/domain/core/result.ts';
-import { backupPieces } from '../../src/store/backup-pieces.ts';
-import { readBackup, writeBackup } from '../../src/store/backup-file.ts';
+import { readBackup } from '../../src/store/backup-file.ts';
 import { writePhotoBackup } from '../../src/store/photo-backup.ts';
 import { createMemoryPhotos } from '../../src/store/photo-shelf.ts';
 import { isPhotoBackup, openPhotoBackup } from '../../src/store/read-photo-backup.ts';
-import { anyLog, runs } from '../arbitrary.ts';
+import { runs } from '../arbitrary.ts';
 import { anEvent } from '../make.ts';
 import { photoId } from '../make-ids.ts';
 import { aJpeg, collected } from './photo-archive.ts';
@@ -18,34 +16,13 @@ const contents = (records: readonly unknown[]) => ({
   records,
 });
 
-test('piece by piece it is the same file as in one, with a check that Node agrees to', async () => {
-  await fc.assert(
-    fc.asyncProperty(anyLog, async (log) => {
-      const text = Buffer.concat([...backupPieces(contents(log))]).toString();
-      expect(text).toBe(await writeBackup(contents(log)));
-      const body = text.slice(text.indexOf('\n') + 1);
-      expect(text).toContain(createHash('sha256').update(body).digest('hex'));
-    }),
-    runs(40),
-  );
-});
-
-test('a log longer than a piece comes in several', async () => {
-  const remark = 'x'.repeat(300);
-  const log = Array.from({ length: 1_500 }, () => anEvent('health-noted', { remark }));
-  const pieces = [...backupPieces(contents(log))];
-  expect(pieces.length).toBeGreaterThan(2);
-  expect(Buffer.concat(pieces).toString()).toBe(await writeBackup(contents(log)));
-});
-
 async function archive() {
   const photos = createMemoryPhotos();
-  const ids = [photoId(1), photoId(2)];
   await photos.keep(photoId(1), aJpeg(1_000));
   await photos.keep(photoId(2), aJpeg(70_000));
   const log = [anEvent('weighed', { massG: 1_500 })];
-  const { output, whole } = collected();
-  await writePhotoBackup(contents(log), ids, photos, output);
+  const { write, whole } = collected();
+  await writePhotoBackup(contents(log), photos, write);
   return { file: whole(), log };
 }
 

@@ -41,7 +41,7 @@ async function everythingElse(tab: Tab, animal: AnimalId): Promise<string> {
   );
   return JSON.stringify([
     await tab.onDisk(),
-    await tab.backUp(null),
+    await (await tab.backUp(null)).file.text(),
     await tab.calendarFile(null),
     registers,
     labelsView(picture),

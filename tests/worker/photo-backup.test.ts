@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { FileSpot } from '../../src/domain/file-like.ts';
-import { aJpeg, collected } from '../store/photo-archive.ts';
+import type { FileLike, FileSpot } from '../../src/domain/file-like.ts';
+import { aJpeg } from '../store/photo-archive.ts';
 import { aDevice, openTab, settleIn, type Tab } from './make-world.ts';
 
 /** A phone with two snakes, one of them with two pictures. */
@@ -81,12 +81,13 @@ test('pictures lie on this phone alone until a backup with them has left it', as
 
 test('into a file of the keeper’s it is the same archive, closed at the end', async () => {
   const { tab } = await withPictures();
-  const { output, whole } = collected();
-  const writer = output.getWriter();
+  let written: FileLike | undefined;
   let isClosed = false;
   const spot: FileSpot = {
     createWritable: async () => ({
-      write: (piece) => writer.write(piece),
+      write: async (whole) => {
+        written = whole;
+      },
       close: async () => {
         isClosed = true;
       },
@@ -98,7 +99,7 @@ test('into a file of the keeper’s it is the same archive, closed at the end', 
   expect(made.file).toBeUndefined();
   expect(isClosed).toBe(true);
   const other = await openTab(aDevice(), 'TAB02');
-  expect(await other.lookInto(whole())).toMatchObject({ value: { pictures: { fresh: 2 } } });
+  expect(await other.lookInto(written!)).toMatchObject({ value: { pictures: { fresh: 2 } } });
 });
 
 test('a file that fails leaves no backup behind', async () => {

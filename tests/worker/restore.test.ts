@@ -2,21 +2,24 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { EventId } from '../../src/domain/core/ids.ts';
 import type { RackEvent } from '../../src/domain/events/event.ts';
-import { readBackup, writeBackup } from '../../src/store/backup-file.ts';
+import { readBackup } from '../../src/store/backup-file.ts';
 import { anyLog, runs } from '../arbitrary.ts';
+import { backupText } from '../backup-text.ts';
 import { anEvent } from '../make.ts';
 import { textFile } from '../store/text-file.ts';
 import { aDevice, openTab, settleIn, type Tab } from './make-world.ts';
 
 const OURS = '0M2B6WV3R000TAB01';
 const backupOf = async (records: readonly unknown[], collection = OURS) =>
-  textFile(await writeBackup({ collection, made: '2026-11-24T22:00:00+01:00', records }));
+  textFile(backupText({ collection, made: '2026-11-24T22:00:00+01:00', records }));
 
 /** A backup, and what the person did about it: looked, then took it in. */
 async function takeIn(tab: Tab, records: readonly unknown[], collection = OURS) {
   const looked = await tab.lookInto(await backupOf(records, collection));
   return { looked, taken: await tab.takeIn(null) };
 }
+
+const backedUp = async (tab: Tab): Promise<string> => (await tab.backUp(null)).file.text();
 
 const ids = async (tab: Tab): Promise<readonly string[]> =>
   (await tab.onDisk()).map((each) => (each as { id: string }).id).toSorted();
@@ -54,7 +57,7 @@ describe('taking in a backup', () => {
     const tab = await openTab(aDevice());
     await settleIn(tab);
     const before = await tab.onDisk();
-    const { text } = await tab.backUp(null);
+    const text = await backedUp(tab);
     const looked = await tab.lookInto(textFile(text));
     expect(looked).toMatchObject({ value: { fresh: 0, unreadable: 0 } });
     expect(await tab.takeIn(null)).toEqual({ ok: true, value: 0 });
@@ -68,7 +71,7 @@ describe('taking in a backup', () => {
       anEvent('arrived', { name: html, traits: html }),
       anEvent('noted', { text: html }),
     ]);
-    const { text } = await tab.backUp(null);
+    const text = await backedUp(tab);
     const back = await readBackup(textFile(text));
     expect(back.ok && back.value.records).toEqual(await tab.onDisk());
     expect(tab.picture.animals()[0]).toMatchObject({ name: html, traits: html });
@@ -102,7 +105,7 @@ describe('records of a newer version', () => {
     });
     for (const each of [tab, await openTab(device)]) {
       expect(each.keeper.status().unreadable).toBe(2);
-      const back = await readBackup(textFile((await each.backUp(null)).text));
+      const back = await readBackup((await each.backUp(null)).file);
       expect(back.ok && back.value.records).toEqual(expect.arrayContaining(newer));
     }
   });

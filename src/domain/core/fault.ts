@@ -1,4 +1,5 @@
-export type FaultCode = 'storage-failed' | 'storage-full' | 'not-a-picture' | 'no-plan';
+export type FaultCode =
+  'storage-failed' | 'storage-full' | 'backup-too-large' | 'not-a-picture' | 'no-plan';
 
 /**
  * The world outside the program let us down: a full disk, a damaged file.

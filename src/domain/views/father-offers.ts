@@ -14,6 +14,8 @@ export interface FatherOffer {
   readonly male: AnimalId;
   readonly name: string;
   readonly grounds: Sire['grounds'];
+  /** What speaks for him, and the same as a sentence with his name. */
+  readonly evidence: string;
   readonly says: string;
   /** Among those the records point at. */
   readonly isLikely: boolean;
@@ -28,6 +30,7 @@ export function fatherOffers(
     male: each.male,
     name: picture.facts.nameOf(each.male),
     grounds: groundsFor(each),
+    evidence: evidenceWords(each),
     says: fatherWords(each, picture),
     isLikely: likely.includes(each),
   }));
@@ -40,16 +43,21 @@ export function fathersView(female: AnimalId, picture: Picture): readonly Father
 }
 
 /** One possible father with what speaks for him. */
-export function fatherWords(
-  { male, visits, locks, last, daysBeforeOvulation, isEarlier }: PossibleFather,
-  { facts }: Picture,
-): string {
-  const name = facts.nameOf(male);
+export const fatherWords = (father: PossibleFather, { facts }: Picture): string =>
+  `${facts.nameOf(father.male)}: ${evidenceWords(father)}.`;
+
+function evidenceWords({
+  visits,
+  locks,
+  last,
+  daysBeforeOvulation,
+  isEarlier,
+}: PossibleFather): string {
   const when =
     daysBeforeOvulation === undefined ? '' : `, ${daysWords(daysBeforeOvulation)} before ovulation`;
   if (isEarlier) {
-    return `${name}, the season before: stored sperm is possible, last ${dateWords(last)}${when}.`;
+    return `the season before, stored sperm is possible, last ${dateWords(last)}${when}`;
   }
   const seen = locks === 0 ? 'no lock seen' : `${locks} ${locks === 1 ? 'lock' : 'locks'} seen`;
-  return `${name}: ${visits} ${visits === 1 ? 'visit' : 'visits'}, ${seen}, last ${dayAndMonthWords(last)}${when}.`;
+  return `${visits} ${visits === 1 ? 'visit' : 'visits'}, ${seen}, last ${dayAndMonthWords(last)}${when}`;
 }

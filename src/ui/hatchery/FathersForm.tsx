@@ -34,8 +34,13 @@ export function FathersForm({
   readonly onClose: () => void;
 }) {
   const model = useModel();
-  const offered: readonly (Sire & { readonly words: string; readonly says?: string })[] = [
-    ...view.offers.map(({ male, name, grounds, says }) => ({ male, grounds, words: name, says })),
+  const offered: readonly (Sire & { readonly words: string; readonly evidence?: string })[] = [
+    ...view.offers.map(({ male, name, grounds, evidence }) => ({
+      male,
+      grounds,
+      words: name,
+      evidence,
+    })),
     { male: 'unknown', grounds: 'stored sperm', words: 'A male of an earlier season' },
     { male: 'unknown', grounds: 'together', words: 'A male that is not on record' },
     { male: 'none', grounds: 'DNA test', words: 'No father, by a DNA test' },
@@ -61,8 +66,8 @@ export function FathersForm({
   };
   return (
     <Sheet title="Possible fathers" onClose={onClose}>
-      {offered.map(({ words, says }, n) => (
-        <Slab key={words} pressed={picked.has(n)} onPress={() => toggle(n)} under={says}>
+      {offered.map(({ words, evidence }, n) => (
+        <Slab key={words} pressed={picked.has(n)} onPress={() => toggle(n)} under={evidence}>
           {words}
         </Slab>
       ))}

@@ -65,8 +65,8 @@ function BackUp({ status }: { readonly status: DeskStatus }) {
   const { desk, failWith, fail } = useModel();
   const backUp = async () => {
     try {
-      const { fileName, text } = await desk.tell('backUp', null);
-      const saved = await saveFile(fileName, text);
+      const { fileName, file } = await desk.tell('backUp', null);
+      const saved = await saveFile(fileName, file as unknown as Blob);
       if (saved) await desk.tell('backedUp', {});
       else fail('The backup was not saved.', 'Press Back up again.');
     } catch (error) {

@@ -65,6 +65,10 @@ describe('who may be the father', () => {
     expect(fathersView(her, before).map((each) => each.says)).toEqual(says);
     const after = clutchView(clutch, aPicture(eggs, on('2027-01-23')))!;
     expect(after.offers.map((each) => each.says)).toEqual(says);
+    expect(after.offers[1]).toMatchObject({
+      name: 'Rush',
+      evidence: '1 visit, no lock seen, last 5 Dec, 5 days before ovulation',
+    });
   });
 
   test('is no male that came after the ovulation, or too late for the eggs where none was seen', () => {

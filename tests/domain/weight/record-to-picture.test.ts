@@ -3,7 +3,8 @@ import type { Moment } from '../../../src/domain/core/calendar.ts';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
 import { readEvent } from '../../../src/domain/events/read-event.ts';
 import { weightView } from '../../../src/domain/views/weight-view.ts';
-import { readBackup, writeBackup } from '../../../src/store/backup-file.ts';
+import { readBackup } from '../../../src/store/backup-file.ts';
+import { backupText } from '../../backup-text.ts';
 import { anEvent, aPicture, day, moment } from '../../make.ts';
 import { animalId } from '../../make-ids.ts';
 import { textFile } from '../../store/text-file.ts';
@@ -43,7 +44,7 @@ const record: readonly RackEvent[] = openRecord.flatMap((snake, n): RackEvent[] 
 
 async function importedRecord(): Promise<readonly RackEvent[]> {
   const records = record.toSorted((a, b) => (a.id < b.id ? -1 : 1));
-  const text = await writeBackup({
+  const text = backupText({
     collection: record[0]?.id ?? '',
     made: '2010-12-31T20:00:00+01:00',
     records,

@@ -136,3 +136,31 @@ test('where the browser lets the keeper choose a file, it is written into that',
   await pick(page, Buffer.from(text, 'latin1'));
   await expect(page.getByText(/^0 pictures new, 1 you have already\.$/)).toBeVisible();
 });
+
+test('what was made for saving is taken away once it lies elsewhere, or an hour later', async ({
+  page,
+}) => {
+  const made = () =>
+    page.evaluate(async () => {
+      const site = await navigator.storage.getDirectory();
+      const folder = await site.getDirectoryHandle('made-files', { create: true });
+      const names: string[] = [];
+      for await (const name of folder.keys()) names.push(name);
+      return names;
+    });
+  await withoutPicker(page);
+  await beginWithPicture(page);
+  await download(page);
+  await expect(written(page, 'Backed up, with 1 picture')).toBeVisible();
+  const [name = '', ...more] = await made();
+  expect(more).toEqual([]);
+  expect(Number(name)).toBeGreaterThan(Date.now() - 600_000);
+  await page.evaluate(async (now) => {
+    const site = await navigator.storage.getDirectory();
+    const folder = await site.getDirectoryHandle('made-files');
+    await folder.getFileHandle(String(now - 3_700_000), { create: true });
+  }, Date.now());
+  await walkTo(page, '/tonight');
+  await walkTo(page, '/safe');
+  await expect.poll(made).toEqual([name]);
+});

@@ -27,6 +27,19 @@ async function archive() {
 }
 
 describe('an archive', () => {
+  // Source: APPNOTE.TXT 6.3, 4.4.1.4: what its counters hold.
+  test.each([
+    { what: 'of too many files', count: 65_535, bytes: 1 },
+    { what: 'of too many bytes', count: 2, bytes: 2_147_483_648 },
+  ])('$what is not begun', async ({ count, bytes }) => {
+    const kept = Array.from({ length: count }, (_, n) => ({ id: photoId(n), bytes }));
+    const photos = { ...createMemoryPhotos(), list: async () => kept };
+    const { write, whole } = collected();
+    const making = writePhotoBackup(contents([]), photos, write);
+    await expect(making).rejects.toMatchObject({ name: 'Fault', code: 'backup-too-large' });
+    expect(whole().size).toBe(0);
+  });
+
   test('gives back the log and each picture', async () => {
     const { file, log } = await archive();
     expect(await isPhotoBackup(file)).toBe(true);

@@ -1,3 +1,4 @@
+import type { Day } from '../core/calendar.ts';
 import { dateWords } from '../core/day-words.ts';
 import type { AnimalId, BuyerId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
@@ -98,11 +99,18 @@ export function stageWords(
   const words = {
     'not offered': 'not offered',
     'for sale': listedAt === undefined ? 'for sale' : `for sale since ${on(listedAt)}`,
-    reserved: reserved?.until ? `reserved until ${dateWords(reserved.until)}` : 'reserved',
+    reserved: reservedWords(reserved?.until, facts.night),
     sold: sale ? `sold on ${on(sale.at)}, not handed over` : 'sold',
     'handed over': sale?.leftAt === undefined ? 'handed over' : `handed over on ${on(sale.leftAt)}`,
   }[stage];
   return price === undefined || stage === 'not offered' ? words : `${words}, ${showMoney(price)}`;
+}
+
+function reservedWords(until: Day | undefined, tonight: Day): string {
+  if (until === undefined) return 'reserved';
+  return until < tonight
+    ? `reserved, the time ran out on ${dateWords(until)}`
+    : `reserved until ${dateWords(until)}`;
 }
 
 function usesOf({ id, name }: Animal, picture: Picture): readonly BuyerUse[] {

@@ -71,6 +71,15 @@ test('the list tells what may go from what may not, and why', () => {
   expect(groupOf(anEvent('arrived', { animal, origin: 'bought' }))).toBeUndefined();
 });
 
+test('a reservation is good until the end of its last day, and then says that it ran out', () => {
+  const says = (until: string) => {
+    const reserved = anEvent('reserved', { animal, until: day(until), at: nightsAgo(9) });
+    return salesView(aPicture([...eats, reserved])).groups[0]?.lines[0]?.says;
+  };
+  expect(says('2026-11-24')).toBe('reserved until 24 Nov 2026');
+  expect(says('2026-11-23')).toBe('reserved, the time ran out on 23 Nov 2026');
+});
+
 const doubts = (draft: Parameters<typeof assess>[0], ...events: readonly RackEvent[]) =>
   assess(draft, aPicture(events), clockAt(TONIGHT), undefined).doubts.map(({ code }) => code);
 

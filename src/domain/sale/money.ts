@@ -15,10 +15,10 @@ export const minorDigits = (currency: string): number => digits.get(currency) ??
 
 const MOST_MINOR = 100_000_000_000;
 
-/** @example showMoney({ minor: 125_000, currency: 'EUR' }) //=> '1,250.00 EUR' */
+/** With a no-break space. @example showMoney({ minor: 125_000, currency: 'EUR' }) //=> '1,250.00 EUR' */
 export const showMoney = (money: Money): string => {
   const [whole = '', ...rest] = plainAmount(money).split('.');
-  return `${[whole.replace(/\B(?=(?:\d{3})+$)/g, ','), ...rest].join('.')} ${money.currency}`;
+  return `${[whole.replace(/\B(?=(?:\d{3})+$)/g, ','), ...rest].join('.')}\u{a0}${money.currency}`;
 };
 
 /** For a cell of a table. @example plainAmount({ minor: 125_000, currency: 'EUR' }) //=> '1250.00' */

@@ -36,10 +36,10 @@ export function IncubatorScreen({
         <strong class="room-temp number">
           {view.tempC === undefined ? '–' : showC(view.tempC)}
         </strong>{' '}
-        <span class="quiet small">
-          {view.ageMin === undefined ? 'not read yet' : agoWords(view.ageMin)} · set to{' '}
-          {showC(view.targetC)} · eggs between {showC(view.lowC)} and {showC(view.highC)}
-        </span>
+        {view.ageMin === undefined ? 'not read yet' : agoWords(view.ageMin)}
+      </p>
+      <p class="quiet small">
+        Set to {showC(view.targetC)} · eggs between {showC(view.lowC)} and {showC(view.highC)}
       </p>
       <Slab icon="heat" kind="main" onPress={() => show('read')}>
         Write down a reading

@@ -59,8 +59,8 @@ test('what is shown for a cell is read back the same', () => {
 });
 
 test('an amount is shown with its thousands and its currency', () => {
-  expect(showMoney({ minor: 125_000, currency: 'EUR' })).toBe('1,250.00 EUR');
-  expect(showMoney({ minor: 7, currency: 'EUR' })).toBe('0.07 EUR');
-  expect(showMoney({ minor: 45_000, currency: 'JPY' })).toBe('45,000 JPY');
-  expect(showMoney({ minor: 1_234_567, currency: 'KWD' })).toBe('1,234.567 KWD');
+  expect(showMoney({ minor: 125_000, currency: 'EUR' })).toBe('1,250.00\u00a0EUR');
+  expect(showMoney({ minor: 7, currency: 'EUR' })).toBe('0.07\u00a0EUR');
+  expect(showMoney({ minor: 45_000, currency: 'JPY' })).toBe('45,000\u00a0JPY');
+  expect(showMoney({ minor: 1_234_567, currency: 'KWD' })).toBe('1,234.567\u00a0KWD');
 });

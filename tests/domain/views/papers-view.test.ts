@@ -126,6 +126,6 @@ test('a corrected price is the one that stands', () => {
     sold,
     anEvent('sold', { animal: young, price: { minor: 40_000, currency: 'EUR' }, at: nightsAgo(3) }),
   );
-  expect(view(sold).says).toBe('sold on 21 Nov 2026, not handed over, 450.00 EUR');
-  expect(view(sold, right).says).toBe('sold on 21 Nov 2026, not handed over, 400.00 EUR');
+  expect(view(sold).says).toBe('sold on 21 Nov 2026, not handed over, 450.00\u00a0EUR');
+  expect(view(sold, right).says).toBe('sold on 21 Nov 2026, not handed over, 400.00\u00a0EUR');
 });

@@ -8,16 +8,21 @@ import { useState } from 'preact/hooks';
 export function StartScreen({ onBegun }: { readonly onBegun: () => void }) {
   const model = useModel();
   const [isBusy, setIsBusy] = useState(false);
-  const begin = (to: string) => {
+  const begun = () => {
     remember('begun', 'yes');
     onBegun();
+  };
+  const begin = (to: string) => {
+    begun();
     go(to);
   };
   const demo = async () => {
     setIsBusy(true);
+    // Its first screen stands before all of it is there, and leads on: nobody is called back then.
+    go('/tonight');
     try {
       await model.open('demo');
-      begin('/tonight');
+      begun();
     } catch (error) {
       model.failWith(error);
       setIsBusy(false);

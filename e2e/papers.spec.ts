@@ -76,7 +76,7 @@ test('a young one is reserved, sold and handed over with its papers, and the buy
   await press(page, 'Other price');
   await fillPrice(page, 'Price', '180');
   await press(page, /^Write: up for sale/);
-  await expect(state(page)).toHaveText(/^for sale since .*, 180\.00 EUR$/);
+  await expect(state(page)).toHaveText(/^for sale since .*, 180\.00\sEUR$/);
 
   await press(page, 'Reserve');
   const sheet = page.getByRole('dialog');
@@ -85,7 +85,7 @@ test('a young one is reserved, sold and handed over with its papers, and the buy
   await sheet.getByLabel('Contact').fill(BUYER.contact);
   await fillPrice(page, 'Deposit', '50');
   await press(page, /^Write: reserve/);
-  await expect(state(page)).toHaveText(/^reserved until .*, 180\.00 EUR$/);
+  await expect(state(page)).toHaveText(/^reserved until .*, 180\.00\sEUR$/);
   await expect(page.getByText('Deposit: 50.00 EUR')).toBeVisible();
 
   await press(page, 'Sold');
@@ -96,7 +96,7 @@ test('a young one is reserved, sold and handed over with its papers, and the buy
   await expect(state(page)).toHaveText(/^reserved/);
   await press(page, 'Sold');
   await press(page, /^Write: sold/);
-  await expect(state(page)).toHaveText(/^sold on .*, not handed over, 180\.00 EUR$/);
+  await expect(state(page)).toHaveText(/^sold on .*, not handed over, 180\.00\sEUR$/);
 
   await press(page, 'State the source');
   await press(page, /^C bred in captivity/);

@@ -139,5 +139,18 @@ for (const { paper, width, height } of [
       expect(dark.x + dark.width).toBeLessThan(width - 7);
       expect(dark.y + dark.height).toBeLessThan(height - 7);
     }
+    await page.emulateMedia({ media: 'print' });
+    const overrun = await page.locator('.review-paper > g').evaluateAll((rows) =>
+      rows.flatMap((row) => {
+        const boxes = Array.from(row.querySelectorAll('text'), (text) => ({
+          words: text.textContent,
+          ...text.getBoundingClientRect().toJSON(),
+        })).filter(({ words }) => words !== '');
+        return boxes.flatMap(({ words, right }, n) =>
+          right > (boxes[n + 1]?.left ?? Infinity) ? [words] : [],
+        );
+      }),
+    );
+    expect(overrun).toEqual([]);
   });
 }

@@ -1,5 +1,6 @@
 import { daysWords } from '../../domain/core/day-words.ts';
 import type { SizeMm } from '../../domain/labels/format.ts';
+import { textWidth } from '../../domain/labels/text-width.ts';
 import type { ReviewView } from '../../domain/views/review-view.ts';
 import { lagWords, shareWords, spreadWords } from '../../domain/views/review-words.ts';
 import { PaperPage } from '../labels/PaperPage.tsx';
@@ -9,7 +10,14 @@ import { ShareMarks } from './strips.tsx';
 const MARGIN = 12;
 const HEAD = 16;
 const ROW = 6.4;
-const STRIP_X = 118;
+/** Where each cell begins, and what it may take; the last one ends at the right margin. Unit: mm. */
+const COLUMNS = [
+  { x: MARGIN, room: 66 },
+  { x: 80, room: 42 },
+  { x: 124, room: 18 },
+  { x: 0, room: 22 },
+] as const;
+const STRIP_X = 142;
 
 /** One line of print: what, how many, how much, how sure. */
 interface Printed {
@@ -105,25 +113,31 @@ function PrintedRow({
   readonly width: number;
 }) {
   const right = width - MARGIN;
-  const columns = [MARGIN, MARGIN + 62, STRIP_X, right];
-  const stripMm = right - 22 - STRIP_X - 18;
+  const stripMm = right - COLUMNS[3].room - STRIP_X;
   return (
     <g>
-      {cells.map((cell, n) => (
-        <text
-          key={n}
-          x={columns[n]}
-          y={y + ROW - 2}
-          font-size={isHead ? 3.8 : 3}
-          font-weight={isHead ? 'bold' : 'normal'}
-          text-anchor={n === 3 ? 'end' : undefined}
-        >
-          {cell}
-        </text>
-      ))}
+      {cells.map((cell, n) => {
+        const size = isHead ? 3.8 : 3;
+        const { x, room } = COLUMNS[n as 0 | 1 | 2 | 3];
+        const widthMm = textWidth(cell, size, isHead);
+        return (
+          <text
+            key={n}
+            x={n === 3 ? right : x}
+            y={y + ROW - 2}
+            font-size={size}
+            font-weight={isHead ? 'bold' : 'normal'}
+            text-anchor={n === 3 ? 'end' : undefined}
+            textLength={isHead ? widthMm : Math.min(room, widthMm)}
+            lengthAdjust="spacingAndGlyphs"
+          >
+            {cell}
+          </text>
+        );
+      })}
       {figure && (
         <g
-          transform={`translate(${STRIP_X + 18} ${y + 0.6}) scale(${stripMm / 100} ${(ROW - 1.4) / 14})`}
+          transform={`translate(${STRIP_X} ${y + 0.6}) scale(${stripMm / 100} ${(ROW - 1.4) / 14})`}
         >
           <ShareMarks figure={figure} />
         </g>

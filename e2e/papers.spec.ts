@@ -108,7 +108,7 @@ test('a young one is reserved, sold and handed over with its papers, and the buy
   await page.getByLabel(/^You, as seller/).fill('Invented Snakes\nAlder Lane 3');
   const sheets = await textOf(await printToPdf(page, 'Print on A4'));
   expect(sheets).toHaveLength(2);
-  const [card = '', handOver = ''] = sheets.map((sheet) => sheet.replaceAll('\u00a0', ' '));
+  const [card = '', handOver = ''] = sheets.map((text) => text.replaceAll('\u00a0', ' '));
   for (const words of [
     'Animal card',
     YOUNG,

@@ -5,7 +5,7 @@ import type { BackupContents } from './backup-file.ts';
 import { backupPieces } from './backup-pieces.ts';
 import { letGo } from './let-go.ts';
 import type { WritePiece } from './made-files.ts';
-import type { PhotoShelf } from './photo-shelf.ts';
+import type { KeptPhoto, PhotoShelf } from './photo-shelf.ts';
 
 /** The log in an archive, and the folder and ending of a picture: part of the format. */
 export const LOG_NAME = 'log.nightdrop.jsonl';
@@ -24,10 +24,10 @@ const MOST_BYTES = 4_294_967_295;
  */
 export async function writePhotoBackup(
   contents: BackupContents,
-  photos: PhotoShelf,
+  kept: readonly KeptPhoto[],
+  photos: Pick<PhotoShelf, 'load'>,
   write: WritePiece,
 ): Promise<void> {
-  const kept = await photos.list();
   let bytes = 0;
   mustFit(
     kept.length + 1,

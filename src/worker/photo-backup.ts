@@ -21,7 +21,7 @@ export async function backUpWithPhotos(
   const shelf = await photos();
   const kept = await shelf.list();
   const contents = { collection, made: momentOf(clock()), records: allRecords(whole) };
-  const fill = (write: WritePiece) => writePhotoBackup(contents, shelf, write);
+  const fill = (write: WritePiece) => writePhotoBackup(contents, kept, shelf, write);
   const { file, drop } = await makeFile(clock().ms, fill);
   const made = { pictures: kept.length, newest: kept.at(-1)?.id };
   if (!spot) return { ...made, file };

@@ -35,7 +35,21 @@ test('the same records give the same file, in whatever order they are at hand', 
   expect(backupText({ ...contents, records: records.toReversed() })).toBe(one);
 });
 
-test('the check is one that Node agrees to, and a long log comes in several pieces', () => {
+test('the check is one that Node agrees to, in whatever script the records are', () => {
+  const words = fc.string({ unit: 'grapheme', maxLength: 60 });
+  fc.assert(
+    fc.property(anyLog, words, (log, text) => {
+      const written = backupText({ ...contents, records: [...log, { id: 'note', text }] });
+      const body = written.slice(written.indexOf('\n') + 1);
+      const check = createHash('sha256').update(body).digest('hex');
+      expect(written).toContain(`"check":"sha-256:${check}"`);
+      expect(body).toContain(JSON.stringify(text));
+    }),
+    runs(40),
+  );
+});
+
+test('a long log comes in several pieces, and the check is of all of them', () => {
   const text = 'x'.repeat(300);
   const records = Array.from({ length: 1_500 }, () => anEvent('noted', { text }));
   const pieces = Array.from(backupPieces({ ...contents, records }), (piece) => Buffer.from(piece));

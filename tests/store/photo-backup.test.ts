@@ -22,7 +22,7 @@ async function archive() {
   await photos.keep(photoId(2), aJpeg(70_000));
   const log = [anEvent('weighed', { massG: 1_500 })];
   const { write, whole } = collected();
-  await writePhotoBackup(contents(log), photos, write);
+  await writePhotoBackup(contents(log), await photos.list(), photos, write);
   return { file: whole(), log };
 }
 
@@ -33,9 +33,8 @@ describe('an archive', () => {
     { what: 'of too many bytes', count: 2, bytes: 2_147_483_648 },
   ])('$what is not begun', async ({ count, bytes }) => {
     const kept = Array.from({ length: count }, (_, n) => ({ id: photoId(n), bytes }));
-    const photos = { ...createMemoryPhotos(), list: async () => kept };
     const { write, whole } = collected();
-    const making = writePhotoBackup(contents([]), photos, write);
+    const making = writePhotoBackup(contents([]), kept, createMemoryPhotos(), write);
     await expect(making).rejects.toMatchObject({ name: 'Fault', code: 'backup-too-large' });
     expect(whole().size).toBe(0);
   });

@@ -110,11 +110,10 @@ module.exports = {
     },
     {
       name: 'evening-is-run-only-when-woken',
-      comment:
-        'Bundled with the service worker, but evaluated at a wake-up alone: import it with import().',
+      comment: 'A file of its own beside the service worker, run at a wake-up alone.',
       severity: 'error',
       from: { path: '^src/sw/', pathNot: '^src/sw/evening/' },
-      to: { path: '^src/sw/evening/', dynamic: false },
+      to: { path: '^src/sw/evening/', dependencyTypesNot: ['type-import', 'type-only'] },
     },
     {
       name: 'evening-knows-domain-and-store',

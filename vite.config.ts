@@ -1,19 +1,113 @@
 /// <reference types="vitest/config" />
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join } from 'node:path';
 import preact from '@preact/preset-vite';
-import { defineConfig } from 'vite';
+import { build, defineConfig, type Plugin, type Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
-/** Changes whenever the domain does: a picture saved by other rules is not to be trusted. */
-function domainHash(): string {
+/** A hash of files and of all that lies in folders: it changes whenever one of them does. */
+function hashOf(...paths: readonly string[]): string {
   const hash = createHash('sha256');
-  const files = readdirSync('src/domain', { recursive: true, encoding: 'utf8' });
-  for (const file of files.filter((name) => name.endsWith('.ts')).toSorted()) {
-    hash.update(readFileSync(`src/domain/${file}`));
+  for (const path of paths) {
+    const isFolder = statSync(path).isDirectory();
+    const files = isFolder ? readdirSync(path, { recursive: true, encoding: 'utf8' }) : [''];
+    for (const file of files.filter((name) => !isFolder || /[.]\w+$/.test(name)).toSorted()) {
+      hash.update(readFileSync(join(path, file)));
+    }
   }
-  return hash.digest('hex').slice(0, 12);
+  return JSON.stringify(hash.digest('hex').slice(0, 12));
 }
+
+const builds = {
+  /** A picture saved by other rules is not to be trusted. */
+  BUILD: hashOf('src/domain'),
+  /** Nor is a list that was drawn by another program. */
+  PAGE_BUILD: hashOf('src/domain', 'src/ui', 'package-lock.json'),
+};
+
+/** What the content security policy calls a text that stands in the page itself. */
+const sourceHash = (text: string): string =>
+  `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+
+/** A script as one text that needs no other file. */
+async function inOnePiece(
+  name: string,
+  entry: string,
+  define: Readonly<Record<string, string>> = {},
+): Promise<string> {
+  const made = await build({
+    configFile: false,
+    logLevel: 'warn',
+    publicDir: false,
+    define: { ...builds, ...define },
+    build: {
+      write: false,
+      target: 'es2022',
+      lib: { entry, formats: ['iife'], name, fileName: name },
+    },
+  });
+  const [piece] = made as Rolldown.RolldownOutput[];
+  return (piece?.output[0].code ?? '').trim();
+}
+
+const FIRST_PAINT = /<script type="module"[^>]*first-paint[^>]*><\/script>/;
+
+/**
+ * Puts the styles of the first screens and the script of the first paint into the page, which then
+ * waits for nothing else, and names both in its content security policy.
+ */
+function firstPaintInPage(): Plugin[] {
+  const mark = '<!-- first paint -->';
+  return [
+    {
+      name: 'mark-first-paint',
+      apply: 'build',
+      transformIndexHtml: { order: 'pre', handler: (html) => html.replace(FIRST_PAINT, mark) },
+    },
+    {
+      name: 'first-paint-in-page',
+      apply: 'build',
+      transformIndexHtml: {
+        order: 'post',
+        async handler(html, { bundle }) {
+          const [tag = '', program = ''] =
+            /<script type="module"[^>]*src="([^"]+)"[^>]*><\/script>/.exec(html) ?? [];
+          const script = await inOnePiece('firstPaint', 'src/app/first-paint.ts', {
+            PROGRAM: JSON.stringify(program),
+          });
+          const [link = '', file = ''] =
+            /<link rel="stylesheet"[^>]*href="\.\/([^"]+)"[^>]*>/.exec(html) ?? [];
+          const styles = bundle?.[file];
+          if (styles?.type !== 'asset' || !html.includes(mark)) {
+            throw new Error('index.html has not what is to be put into it.');
+          }
+          delete bundle?.[file];
+          const css = String(styles.source).trim();
+          return (
+            html
+              .replace(tag, '')
+              // Screens that come later ask whether this file is named here, and then do not fetch it.
+              .replace(link, () => `<style>${css}</style>${link.replace('>', ' disabled>')}`)
+              .replace(mark, () => `<script>${script}</script>`)
+              .replace("script-src 'self'", (own) => `${own} ${sourceHash(script)}`)
+              .replace("style-src 'self'", (own) => `${own} ${sourceHash(css)}`)
+          );
+        },
+      },
+    },
+  ];
+}
+
+/** The file that the service worker runs to work out an evening: see src/sw/wake.ts. */
+const eveningBeside: Plugin = {
+  name: 'evening-beside',
+  apply: 'build',
+  async generateBundle() {
+    const source = await inOnePiece('evening', 'src/sw/evening/tell-this-evening.ts');
+    this.emitFile({ type: 'asset', fileName: 'evening.js', source });
+  },
+};
 
 export default defineConfig({
   // index.html is part of the app, so it lives there and not at the top.
@@ -21,7 +115,8 @@ export default defineConfig({
   publicDir: '../../public',
   // Relative, so that the built folder runs from any host and any sub-path.
   base: './',
-  define: { BUILD: JSON.stringify(domainHash()) },
+  // While developing, the page itself names the program too, and the browser runs it once.
+  define: { ...builds, PROGRAM: JSON.stringify('./main.tsx') },
   build: {
     outDir: '../../dist',
     emptyOutDir: true,
@@ -36,6 +131,8 @@ export default defineConfig({
   worker: { format: 'es' },
   plugins: [
     preact(),
+    ...firstPaintInPage(),
+    eveningBeside,
     VitePWA({
       strategies: 'injectManifest',
       srcDir: '../sw',
@@ -45,6 +142,7 @@ export default defineConfig({
       injectRegister: false,
       injectManifest: {
         globPatterns: ['**/*.{html,js,css,svg,png,wasm,webmanifest}'],
+        globIgnores: ['evening.js'],
         maximumFileSizeToCacheInBytes: 4_000_000,
         rollupFormat: 'iife',
       },

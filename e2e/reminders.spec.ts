@@ -190,7 +190,7 @@ test('where the browser cannot wake the app, the screen says so and has the file
 });
 
 test('an evening that is broken keeps nothing from being served', async ({ page, context }) => {
-  const script = join(folder, 'app', 'sw.js');
+  const script = join(folder, 'app', 'evening.js');
   const whole = await readFile(script, 'utf8');
   // Thrown where the engine is evaluated.
   const broken = whole.replaceAll(/(["'`])nightdrop-picture\1/g, 'nothing.of.the.kind');

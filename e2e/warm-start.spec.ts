@@ -1,6 +1,14 @@
 import { expect, test, type BrowserContext, type Page } from '@playwright/test';
 import { clockFrom } from './clock-from.ts';
-import { beginWithThree, walkTo, walkToSnake, written } from './keeper.ts';
+import {
+  addSnakes,
+  begin,
+  beginWithThree,
+  makeRack,
+  walkTo,
+  walkToSnake,
+  written,
+} from './keeper.ts';
 import { serve, type Served } from './serve.ts';
 
 // The page shows tonight as it was last seen until the desk has read its records. Here the desk's
@@ -100,6 +108,99 @@ test('reopened without a network, tonight is there before the desk, and a tap wa
   await expect(stops(again).first()).toBeVisible();
   await expect(marrowToFeed(again)).toHaveCount(0);
   await expect(asLastSeen(again)).toBeHidden();
+});
+
+test.describe('before there is a program', () => {
+  test.use({ serviceWorkers: 'block' });
+
+  /** Opens the page and keeps its program on the way until it is let come. */
+  async function openWithoutProgram(context: BrowserContext, url: string) {
+    const page = await context.newPage();
+    let letCome = (): void => undefined;
+    const held = new Promise<void>((resolve) => {
+      letCome = resolve;
+    });
+    let hasAsked = false;
+    await page.route(/assets\/first-[^/]+\.js$/, async (route) => {
+      hasAsked = true;
+      await held;
+      await route.continue();
+    });
+    await page.goto(`${url}#/tonight`, { waitUntil: 'commit' });
+    await expect.poll(() => hasAsked).toBe(true);
+    return { page, letCome };
+  }
+
+  test('tonight can be read, and what a thumb is on stays in its place when it comes', async ({
+    page,
+    context,
+  }) => {
+    served = await serve();
+    const before = await rememberTonight(page, served.url);
+    const { page: again, letCome } = await openWithoutProgram(context, served.url);
+    expect(await stops(again).allInnerTexts()).toEqual(before);
+    await expect(asLastSeen(again)).toBeVisible();
+    await expect(again.getByRole('navigation', { name: 'Places' })).toBeVisible();
+    await expect(again.getByText(/^Nightdrop is opening/)).toBeHidden();
+    const line = await marrowToFeed(again).elementHandle();
+
+    letCome();
+    await expect(asLastSeen(again)).toBeHidden();
+    expect(await line?.evaluate((element) => element.isConnected)).toBe(true);
+    await again.getByText('Why Marrow').click();
+    await expect(again.getByText(/^Rule F1/).first()).toBeVisible();
+  });
+
+  test('a tap is followed as soon as it comes', async ({ page, context }) => {
+    served = await serve();
+    await rememberTonight(page, served.url);
+    const { page: again, letCome } = await openWithoutProgram(context, served.url);
+    await again.getByRole('link', { name: /Marrow/ }).click();
+    await expect(again).toHaveURL(/#\/snake\//);
+    letCome();
+    await expect(again.getByRole('heading', { level: 1, name: 'Marrow' })).toBeVisible();
+    await expect(stops(again)).toHaveCount(0);
+  });
+
+  test('a name that looks like a page stays a name', async ({ page, context }) => {
+    served = await serve();
+    const name = '<img src=x onerror=alert(1)><b>Bold</b>';
+    await begin(page, served.url);
+    await makeRack(page, 'B');
+    await addSnakes(page, [`${name}, f, B1-1, 1500 g, 2021-07-14`]);
+    await walkTo(page, '/tonight');
+    await expect(stops(page)).toHaveCount(1);
+    await expect.poll(() => lastSeen(page)).toContain('Bold');
+    const { page: again, letCome } = await openWithoutProgram(context, served.url);
+    await expect(stops(again)).toContainText(name);
+    await expect(again.locator('img, b')).toHaveCount(0);
+    letCome();
+    await expect(asLastSeen(again)).toBeHidden();
+    await expect(stops(again)).toContainText(name);
+  });
+
+  test('the light of the room is there, and masses are in the keeper’s unit', async ({
+    page,
+    context,
+  }) => {
+    served = await serve();
+    await rememberTonight(page, served.url);
+    await walkTo(page, '/shelf');
+    await page.getByRole('button', { name: 'Red' }).click();
+    await page.getByRole('button', { name: 'Use lb and oz' }).click();
+    await expect
+      .poll(
+        async () =>
+          (JSON.parse(await lastSeen(page)) as { tonight: { html: string } }).tonight.html,
+      )
+      .toMatch(/\d oz/);
+    const { page: again, letCome } = await openWithoutProgram(context, served.url);
+    await expect(again.locator('html')).toHaveAttribute('data-light', 'red');
+    await expect(stops(again).filter({ hasText: /\d oz/ }).first()).toBeVisible();
+    letCome();
+    await expect(asLastSeen(again)).toBeHidden();
+    await expect(stops(again).filter({ hasText: /\d oz/ }).first()).toBeVisible();
+  });
 });
 
 test('what another tab has written meanwhile is in the list as soon as the desk speaks', async ({

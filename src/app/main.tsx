@@ -1,43 +1,53 @@
 import { desk } from './start-desk.ts';
-import { render } from 'preact';
+import { hydrate, render } from 'preact';
 import { App } from '../ui/App.tsx';
 import '../ui/tokens.css';
 import '../ui/base.css';
-import { LAST_SEEN, keepLastSeen, readLastSeen } from '../ui/last-seen.ts';
-import { applyLight, followLight } from '../ui/light.ts';
+import { keepLastSeen } from '../ui/keep-last-seen.ts';
+import { followLight } from '../ui/light.ts';
+import { unitIsHere } from '../ui/mass-unit.ts';
 import { createModel } from '../ui/model.ts';
 import { remembered } from '../ui/remember.ts';
 import { RemindersContext } from '../ui/reminders.ts';
+import { isAtTonight } from '../ui/route.ts';
 import { watchForUpdates } from './updates.ts';
 
-applyLight();
 followLight();
 
-/** A hash over the domain's source, put in by vite.config.ts. */
-declare const BUILD: string;
+/** A hash over what works out and draws the lists, put in by vite.config.ts. */
+declare const PAGE_BUILD: string;
 
 const collection = remembered('collection') === 'demo' ? 'demo' : 'own';
 const opening = desk.tell('open', collection);
 // The page is drawn while the desk opens; what it watches comes as soon as there is something to see.
-const clock = { ms: Date.now(), offsetMin: -new Date().getTimezoneOffset() };
-const lastSeen = readLastSeen(remembered(LAST_SEEN), { build: BUILD, collection, clock });
+const { lastSeen } = window;
 const model = createModel(desk, { collection, lastSeen });
-keepLastSeen(desk, BUILD, () => {
+keepLastSeen(desk, PAGE_BUILD, () => {
   model.lastSeen.value = undefined;
 });
 opening.catch(model.failWith);
 
-const root = document.getElementById('app');
-root?.replaceChildren(); // The words for a browser that never gets here.
 const loadReminders = async () => (await import('./reminders.ts')).createReminders(desk);
-if (root) {
-  render(
-    <RemindersContext.Provider value={loadReminders}>
-      <App model={model} updates={watchForUpdates()} />
-    </RemindersContext.Provider>,
-    root,
-  );
+const app = (
+  <RemindersContext.Provider value={loadReminders}>
+    <App model={model} updates={watchForUpdates()} />
+  </RemindersContext.Provider>
+);
+const root = document.getElementById('app');
+const isShown = lastSeen?.isShown === true;
+
+function draw(): void {
+  if (root && isShown && isAtTonight()) {
+    hydrate(app, root); // What a thumb is on by then stays in its place.
+  } else if (root) {
+    root.replaceChildren(); // Another screen is asked for.
+    render(app, root);
+  }
 }
+
+// Not awaited here: what says masses in pounds imports from this very piece of the program.
+if (isShown) void unitIsHere.then(draw);
+else draw();
 if (remembered('reminders') === 'on') {
   void opening.then(async () => (await import('./reminders.ts')).keepIcon(desk));
 }

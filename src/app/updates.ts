@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { registerSW } from 'virtual:pwa-register';
-import type { Updates } from '../ui/App.tsx';
+import type { Updates } from '../ui/Frame.tsx';
 
 const LOOK_EVERY_MS = 3_600_000;
 /** First the screen: what registers is fetched, and caches all the rest, once that stands. */

@@ -33,27 +33,31 @@ export const frontName = (entries: readonly Entry[]): string =>
 export const isOldFront = (name: string, current: string): boolean =>
   name.startsWith(OURS) && name !== current;
 
+/** Where the build puts every file whose name is its hash. */
+const HASHED = 'assets/';
+
 /**
- * Routes to exact addresses only. For an address that is not in its cache the browser would turn to
- * the network, so all else is left to the worker.
+ * Routes to the files that keep their names, each for itself, and one for all that are named by
+ * their hash: the browser reads every route again at each start, before it asks for the page.
+ *
+ * For an address that is not in its cache the browser turns to the network, so all else is left to
+ * the worker.
  */
 export function straightRoutes(
   scope: string,
   entries: readonly Entry[],
   caches: { readonly front: string; readonly hashed: string },
 ): readonly StraightRoute[] {
-  const route = (url: string, cacheName: string): StraightRoute => ({
-    condition: { urlPattern: { pathname: exactly(new URL(url, scope).pathname), search: '' } },
+  const route = (url: string, cacheName: string, further = ''): StraightRoute => ({
+    condition: {
+      urlPattern: { pathname: exactly(new URL(url, scope).pathname) + further, search: '' },
+    },
     source: { cacheName },
   });
-  const changing = changingFiles(entries);
-  const hashed = entries
-    .map((entry) => (typeof entry === 'string' ? entry : entry.url))
-    .filter((url) => !changing.includes(url));
   return [
     route('', caches.front),
-    ...changing.map((url) => route(url, caches.front)),
-    ...hashed.map((url) => route(url, caches.hashed)),
+    ...changingFiles(entries).map((url) => route(url, caches.front)),
+    route(HASHED, caches.hashed, '*'),
   ];
 }
 

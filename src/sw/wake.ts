@@ -1,20 +1,36 @@
 import { EVENING_TAG } from './tag.ts';
 
-declare const self: ServiceWorkerGlobalScope;
+type Engine = typeof import('./evening/tell-this-evening.ts');
+
+declare const self: ServiceWorkerGlobalScope & {
+  /** What the engine's file leaves behind. */
+  readonly evening?: Engine;
+};
 
 /** Not among TypeScript's own yet. Source: WICG Periodic Background Synchronization. */
 interface PeriodicSyncEvent extends ExtendableEvent {
   readonly tag: string;
 }
 
-// The platform wakes us when it likes. The engine lies in this file too, since a service worker can
-// fetch no module later, but it is run only now: where it is broken, the app is still served.
+// The platform wakes us when it likes. The engine is ten times this worker, so it is a file of its
+// own: a worker that only serves the app is not to read it. A service worker may fetch no script once
+// it is installed, but may run again what it ran while it was. Source: W3C Service Workers Nightly,
+// `importScripts(urls)`.
+const ENGINE = 'evening.js';
+
+self.addEventListener('install', () => {
+  try {
+    importScripts(ENGINE);
+  } catch {
+    // Without reminders, the app is still served.
+  }
+});
+
 self.addEventListener('periodicsync', (event) => {
   const { tag } = event as PeriodicSyncEvent;
   if (tag !== EVENING_TAG) return;
-  (event as PeriodicSyncEvent).waitUntil(
-    import('./evening/tell-this-evening.ts').then(({ tellThisEvening }) => tellThisEvening()),
-  );
+  importScripts(ENGINE);
+  (event as PeriodicSyncEvent).waitUntil(self.evening?.tellThisEvening() ?? Promise.resolve());
 });
 
 self.addEventListener('notificationclick', (event) => {

@@ -1,13 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { AnimalId, TubId } from '../domain/core/ids.ts';
-import type { DeskStatus } from '../domain/desk.ts';
-import { Icon, type IconName } from './components/Icon.tsx';
+import { Frame, type Updates } from './Frame.tsx';
 import { lazy } from './lazy.tsx';
 import { ModelContext, useModel, useView, type Model } from './model.ts';
 import { remembered } from './remember.ts';
 import { looksLikeCode, parts } from './route.ts';
 import { CodeScreen, SnakeScreen, TubScreen } from './screens/CaptureScreens.tsx';
-import { Asking } from './screens/Notices.tsx';
 import { TonightScreen } from './screens/TonightScreen.tsx';
 import './app.css';
 import './components/components.css';
@@ -19,12 +17,6 @@ const OtherScreen = lazy(loadOther);
 const StartScreen = lazy(async () => (await import('./screens/StartScreen.tsx')).StartScreen);
 
 const FETCH_ROUND_AFTER_MS = 1_000;
-
-/** What the shell tells of a waiting new version. */
-export interface Updates {
-  readonly ready: { readonly value: boolean };
-  readonly apply: () => void;
-}
 
 export function App({ model, updates }: { readonly model: Model; readonly updates: Updates }) {
   const [begun, setBegun] = useState(remembered('begun') === 'yes');
@@ -59,12 +51,9 @@ function Shell({
   // A scanned link in a browser without the records must never begin an empty collection.
   if (isNew && !looksLikeCode(parts.value)) return <StartScreen onBegun={onBegun} />;
   return (
-    <>
-      <Banners status={status} updates={updates} />
+    <Frame route={parts.value} status={status} updates={updates}>
       <Screen />
-      <Asking />
-      <Nav />
-    </>
+    </Frame>
   );
 }
 
@@ -84,86 +73,4 @@ function Screen() {
     default:
       return <OtherScreen route={parts.value} />;
   }
-}
-
-const places: readonly (readonly [string, string, IconName])[] = [
-  ['tonight', 'Tonight', 'tonight'],
-  ['racks', 'Racks', 'racks'],
-  ['round', 'Round', 'round'],
-  ['find', 'Find', 'find'],
-  ['shelf', 'Shelf', 'shelf'],
-];
-
-/** Where the whole hand is needed for writing, and nothing else may take room. */
-const isAtTub = (): boolean =>
-  ['round', 'tub', 'snake'].includes(parts.value[0] ?? '') || looksLikeCode(parts.value);
-
-function Nav() {
-  const [first = 'tonight'] = parts.value;
-  // The labels screen keeps its own bar at the foot.
-  if (isAtTub() || first === 'labels') return null;
-  return (
-    <nav class="places" aria-label="Places">
-      {places.map(([to, word, icon]) => (
-        <a
-          key={to}
-          href={`#/${to}`}
-          class={to === 'round' ? 'place-main' : undefined}
-          aria-current={first === to ? 'page' : undefined}
-        >
-          <Icon name={icon} />
-          {word}
-        </a>
-      ))}
-    </nav>
-  );
-}
-
-function Banners({ status, updates }: { readonly status: DeskStatus; readonly updates: Updates }) {
-  return (
-    <aside class="banners" aria-label="News of the app">
-      {status.collection === 'demo' && <DemoBanner />}
-      {status.inMemoryOnly && (
-        <a class="banner" href="#/safe">
-          <Icon name="alarm" />
-          <span>This window keeps nothing. Read what to do.</span>
-        </a>
-      )}
-      {updates.ready.value && (
-        <div class="banner" role="status">
-          <span>A new version is here. Half-filled forms are kept.</span>
-          <button type="button" class="pill" onClick={updates.apply}>
-            Change to it
-          </button>
-        </div>
-      )}
-      {status.backupDue && parts.value[0] !== 'safe' && isQuietPlace() && (
-        <a class="banner" href="#/safe">
-          <Icon name="safe" />
-          <span>No backup for a week. Make one: two taps.</span>
-        </a>
-      )}
-    </aside>
-  );
-}
-
-/** A nudge belongs where one plans, not where one works. */
-const isQuietPlace = (): boolean => ['tonight', 'shelf', undefined].includes(parts.value[0]);
-
-function DemoBanner() {
-  return (
-    <div class={`banner banner-demo${isAtTub() ? ' banner-thin' : ''}`}>
-      <span>Demo, invented</span>
-      {!isAtTub() && <EraseDemo />}
-    </div>
-  );
-}
-
-function EraseDemo() {
-  const model = useModel();
-  return (
-    <button type="button" class="pill" onClick={() => void model.eraseDemo()}>
-      Erase the demo
-    </button>
-  );
 }

@@ -15,8 +15,12 @@ export async function setMassUnit(unit: MassUnit): Promise<void> {
   pounds.value = unit === 'g' ? undefined : await import('../domain/core/pounds.ts');
 }
 
-// Should it not come, grams are said, and say that they are grams.
-if (remembered('mass-unit') === 'oz') setMassUnit('oz').catch(() => undefined);
+/**
+ * Resolves once masses can be said in the keeper's unit. Should that not come, grams are said, and
+ * say that they are grams.
+ */
+export const unitIsHere: Promise<void> =
+  remembered('mass-unit') === 'oz' ? setMassUnit('oz').catch(() => undefined) : Promise.resolve();
 
 export const showMass = (massG: number): string =>
   pounds.value ? pounds.value.showPounds(massG) : showGrams(massG);

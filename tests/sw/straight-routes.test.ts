@@ -19,12 +19,12 @@ const laid = (scope: string) =>
     source.cacheName,
   ]);
 
-test('each file has its own address, and the app’s own address has the front page', () => {
+test('what keeps its name has its own address, and all that is named by its hash has one', () => {
   expect(laid('https://example.org/herd/')).toEqual([
     ['/herd/', '', 'front'],
     ['/herd/index.html', '', 'front'],
     ['/herd/icon.svg', '', 'front'],
-    ['/herd/assets/worker-abc123.js', '', 'hashed'],
+    ['/herd/assets/*', '', 'hashed'],
   ]);
 });
 

@@ -1,8 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { Clock } from '../../src/domain/core/calendar.ts';
 import type { DeskStatus } from '../../src/domain/desk.ts';
-import { tonightView } from '../../src/domain/views/tonight-view.ts';
-import { FIRST_STOPS, readLastSeen, writeLastSeen } from '../../src/ui/last-seen.ts';
+import { tonightView, type TonightView } from '../../src/domain/views/tonight-view.ts';
+import {
+  FIRST_STOPS,
+  firstLines,
+  readLastSeen,
+  writeLastSeen,
+  type LastSeen,
+} from '../../src/ui/last-seen.ts';
 import { anEvent, aPicture, nightsAgo } from '../make.ts';
 import { animalId } from '../make-ids.ts';
 import { dweller, room } from '../domain/views/little-room.ts';
@@ -28,7 +34,12 @@ const status: DeskStatus = {
   backupDue: false,
   inMemoryOnly: false,
 };
-const seen = { build: 'this build', status, tonight };
+const drawn = (list: TonightView, changed: Partial<DeskStatus> = {}): LastSeen => ({
+  status: { ...status, ...changed },
+  tonight: firstLines(list),
+  html: `<main>${list.night}</main>`,
+});
+const seen = { build: 'this build', tonight: drawn(tonight) };
 
 const at = (iso: string, offsetMin = 60): Clock => ({ ms: Date.parse(iso), offsetMin });
 /** Nine in the evening of the night that the list is of. */
@@ -51,6 +62,7 @@ describe('what was last seen of tonight', () => {
     expect(back?.tonight.waiting).toEqual([]);
     expect(back?.tonight.counts).toEqual(tonight.counts);
     expect(back?.status).toEqual(status);
+    expect(back?.html).toBe(`<main>${tonight.night}</main>`);
   });
 
   test.each([
@@ -62,19 +74,20 @@ describe('what was last seen of tonight', () => {
     { rolloverHour: 7, hour: '07:00', isShown: false },
   ])('turns at $rolloverHour: at $hour of the next day, shown: $isShown', (each) => {
     const { rolloverHour, hour, isShown } = each;
-    const text = writeLastSeen({ ...seen, tonight: { ...tonight, rolloverHour } });
+    const text = writeLastSeen({ ...seen, tonight: drawn({ ...tonight, rolloverHour }) });
     const clock = at(`${dayAfter}T${hour}:00+01:00`);
     expect(readLastSeen(text, { ...now, clock }) !== undefined).toBe(isShown);
   });
 
   test('of the evening after is the list that was worked out ahead for it, and of no other', () => {
-    const tomorrow = { ...tonight, night: dayAfter as typeof tonight.night, animals: 7 };
+    const tomorrow = drawn({ ...tonight, night: dayAfter as typeof tonight.night, animals: 7 });
     const text = writeLastSeen({ ...seen, tomorrow });
     expect(readLastSeen(text, now)?.tonight.animals).toBe(tonight.animals);
     const eveningAfter = at(`${dayAfter}T21:00:00+01:00`);
     const back = readLastSeen(text, { ...now, clock: eveningAfter });
     expect(back?.tonight.night).toBe(dayAfter);
     expect(back?.tonight.animals).toBe(7);
+    expect(back?.html).toBe(`<main>${dayAfter}</main>`);
     const twoLater = { ms: eveningAfter.ms + 86_400_000, offsetMin: 60 };
     expect(readLastSeen(text, { ...now, clock: twoLater })).toBeUndefined();
   });
@@ -94,8 +107,10 @@ describe('what was last seen of tonight', () => {
   });
 
   test('is not kept where the next start has nothing: no records, or a window without storage', () => {
-    expect(writeLastSeen({ ...seen, status: { ...status, records: 0 } })).toBeUndefined();
-    expect(writeLastSeen({ ...seen, status: { ...status, inMemoryOnly: true } })).toBeUndefined();
+    expect(writeLastSeen({ ...seen, tonight: drawn(tonight, { records: 0 }) })).toBeUndefined();
+    expect(
+      writeLastSeen({ ...seen, tonight: drawn(tonight, { inMemoryOnly: true }) }),
+    ).toBeUndefined();
     expect(readLastSeen(undefined, now)).toBeUndefined();
   });
 

@@ -1,0 +1,45 @@
+import { LAST_SEEN, readLastSeen, type LastSeen } from '../ui/last-seen.ts';
+import { applyLight, chosenLight } from '../ui/lights.ts';
+import { remembered } from '../ui/remember.ts';
+import { painted } from './painted.ts';
+
+// Stands in the page itself, ahead of the program, which a slow phone needs a second to fetch and
+// start: the room's light, and tonight as it was last worked out. Its links lead on once the program
+// is there. vite.config.ts puts it in and names it in the content security policy.
+
+declare global {
+  interface Window {
+    /** What the program draws first, and whether it stands there already. */
+    lastSeen?: LastSeen & { readonly isShown: boolean };
+  }
+}
+
+/** A hash over what works out and draws the lists, put in by vite.config.ts. */
+declare const PAGE_BUILD: string;
+
+/** Where the program lies, put in by vite.config.ts. */
+declare const PROGRAM: string;
+
+applyLight(chosenLight(remembered('light')));
+
+const lastSeen = readLastSeen(remembered(LAST_SEEN), {
+  build: PAGE_BUILD,
+  collection: remembered('collection') === 'demo' ? 'demo' : 'own',
+  clock: { ms: Date.now(), offsetMin: -new Date().getTimezoneOffset() },
+});
+const root = document.getElementById('app');
+const isShown = lastSeen !== undefined && ['', '#/', '#/tonight'].includes(location.hash);
+if (root && lastSeen) {
+  if (isShown) root.innerHTML = lastSeen.html;
+  window.lastSeen = { ...lastSeen, isShown };
+}
+
+function loadProgram(): void {
+  const program = document.createElement('script');
+  program.type = 'module';
+  program.src = PROGRAM;
+  document.head.append(program);
+}
+
+if (isShown) void painted().then(loadProgram);
+else loadProgram();

@@ -128,7 +128,21 @@ export default defineConfig({
     },
     assetsInlineLimit: 0,
   },
-  worker: { format: 'es' },
+  worker: {
+    format: 'es',
+    // And so with the desk: its first views, then tonight by all rules, then all other views.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'first', tags: ['$initial'], priority: 3 },
+            { name: 'night', test: /worker\/whole-night/, priority: 2 },
+            { name: 'views', test: /worker\/show[.]/, priority: 1 },
+          ],
+        },
+      },
+    },
+  },
   plugins: [
     preact(),
     ...firstPaintInPage(),

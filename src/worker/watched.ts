@@ -28,6 +28,11 @@ export async function loadMoreViews(): Promise<void> {
 export const loadFor = ({ kind }: Watch): Promise<unknown> =>
   ofNight.has(kind) ? loadNight() : loadMoreViews();
 
+/** What a start is most likely to wait for can come while the records are being read. */
+export function loadAhead({ kind }: Watch): void {
+  if (ofNight.has(kind)) loadNight().catch(() => undefined); // It is asked for again when shown.
+}
+
 /** Undefined until the part of the desk that shows it is loaded. */
 export function showView(
   { kind, ask }: Watch,

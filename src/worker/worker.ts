@@ -8,7 +8,7 @@ import type { DeskKeeper } from './desk-keeper.ts';
 import { deskStatus } from './desk-status.ts';
 import { places } from './places.ts';
 import type { FromDesk, ToDesk } from './protocol.ts';
-import { loadFor, loadMoreViews, loadNight, showView, type Watch } from './watched.ts';
+import { loadAhead, loadFor, loadMoreViews, loadNight, showView, type Watch } from './watched.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 /** A hash over the domain's source, put in by vite.config.ts. */
@@ -190,7 +190,9 @@ async function receive(message: ToDesk): Promise<void> {
   }
   try {
     if (message.is === 'watch') {
-      watched.set(message.id, { kind: message.kind, ask: message.ask as never });
+      const watch = { kind: message.kind, ask: message.ask as never };
+      watched.set(message.id, watch);
+      if (!shown) loadAhead(watch);
       pushView(message.id);
     } else {
       send({ is: 'answer', id: message.id, answer: await carryOut(message) });

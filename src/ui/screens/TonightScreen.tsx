@@ -36,21 +36,29 @@ const actIcons: Record<Act, IconName> = {
   check: 'alarm',
 };
 
-/** Turns true just after something has been painted: the first lines must not wait for the last. */
-function useSoon(isThere: boolean): boolean {
-  const [isSoon, setIsSoon] = useState(false);
+/** Few enough to be drawn between two taps on a slow phone. */
+const MORE_STOPS = 60;
+
+/**
+ * How many lines to draw of a list: first those that can be seen, then more after each that have
+ * been painted, so that the first lines and the first tap need not wait for the last.
+ */
+function useGrowing(lines: number | undefined): number {
+  const [drawn, setDrawn] = useState(FIRST_STOPS);
   useEffect(() => {
-    if (!isThere) return undefined;
-    const timer = setTimeout(() => setIsSoon(true), 0);
+    const isAll = lines === undefined || (drawn > FIRST_STOPS && drawn >= lines);
+    if (isAll) return undefined;
+    const timer = setTimeout(() => setDrawn(drawn + MORE_STOPS), 0);
     return () => clearTimeout(timer);
-  }, [isThere]);
-  return isSoon;
+  }, [lines, drawn]);
+  return drawn;
 }
 
 /** What to do tonight, in the order one walks. */
 export function TonightScreen() {
   const { view, isLastSeen } = useTonight();
-  const isWhole = useSoon(view !== undefined);
+  const drawn = useGrowing(view?.stops.length);
+  const isSettled = drawn > FIRST_STOPS;
   if (!view) return <Page title="Tonight" />;
   const first = view.stops.find(({ tub }) => tub !== undefined);
   return (
@@ -80,8 +88,8 @@ export function TonightScreen() {
           {chore.vet && <CallVet />}
         </div>
       ))}
-      {isWhole && <EggChores />}
-      {isWhole && <MovesTonight />}
+      {isSettled && <EggChores />}
+      {isSettled && <MovesTonight />}
       {first && (
         <SlabLink icon="round" kind="main" href="#/round" under={`first ${first.position}`}>
           Start the round
@@ -90,7 +98,7 @@ export function TonightScreen() {
       {view.stops.length === 0 && view.animals > 0 && (
         <p class="note">Nothing to do tonight. Good night to you both.</p>
       )}
-      <StopList stops={isWhole ? view.stops : view.stops.slice(0, FIRST_STOPS)} />
+      <StopList stops={view.stops.slice(0, drawn)} />
       {view.waiting.length > 0 && (
         <Unfolds kind="waiting" summary={`Not tonight: ${view.waiting.length}, with the reason`}>
           {() => <StopList stops={view.waiting} />}

@@ -121,7 +121,7 @@ test.describe('before there is a program', () => {
       letCome = resolve;
     });
     let hasAsked = false;
-    await page.route(/assets\/first-[^/]+\.js$/, async (route) => {
+    await page.route(/assets\/[^/]+\.js$/, async (route) => {
       hasAsked = true;
       await held;
       await route.continue();
@@ -143,10 +143,12 @@ test.describe('before there is a program', () => {
     await expect(again.getByRole('navigation', { name: 'Places' })).toBeVisible();
     await expect(again.getByText(/^Nightdrop is opening/)).toBeHidden();
     const line = await marrowToFeed(again).elementHandle();
+    const place = await line?.boundingBox();
 
     letCome();
     await expect(asLastSeen(again)).toBeHidden();
     expect(await line?.evaluate((element) => element.isConnected)).toBe(true);
+    expect(await line?.boundingBox()).toEqual(place);
     await again.getByText('Why Marrow').click();
     await expect(again.getByText(/^Rule F1/).first()).toBeVisible();
   });

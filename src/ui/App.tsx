@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { AnimalId, TubId } from '../domain/core/ids.ts';
 import { Frame, type Updates } from './Frame.tsx';
 import { lazy } from './lazy.tsx';
-import { ModelContext, useModel, useView, type Model } from './model.ts';
+import { ModelContext, useStatus, type Model } from './model.ts';
 import { remembered } from './remember.ts';
 import { looksLikeCode, parts } from './route.ts';
 import { CodeScreen, SnakeScreen, TubScreen } from './screens/CaptureScreens.tsx';
@@ -36,8 +36,7 @@ function Shell({
   readonly onBegun: () => void;
   readonly updates: Updates;
 }) {
-  const { lastSeen } = useModel();
-  const status = useView('status', null) ?? lastSeen.value?.status;
+  const status = useStatus();
   // The round must open at once, though the first screen need not wait for it.
   useEffect(() => {
     const timer = setTimeout(() => {

@@ -5,7 +5,7 @@ import type { Doubt } from '../domain/assess/doubt.ts';
 import { Fault } from '../domain/core/fault.ts';
 import type { EventId, TubId } from '../domain/core/ids.ts';
 import type { Refusal } from '../domain/core/result.ts';
-import type { CollectionName, Desk, Views } from '../domain/desk.ts';
+import type { CollectionName, Desk, DeskStatus, Views } from '../domain/desk.ts';
 import type { Draft } from '../domain/events/event.ts';
 import { buzzDone, buzzTrouble } from './buzz.ts';
 import { LAST_SEEN, type LastSeen } from './last-seen.ts';
@@ -197,6 +197,12 @@ export function useView<Kind extends keyof Views>(
   // A view of what was asked before must never stand under a new heading.
   const view = shown?.key === key ? shown.view : undefined;
   return useMemo(() => inMassUnit(view), [view, massUnit()]);
+}
+
+/** How things stand with the collection; until the desk has told, as it was last seen. */
+export function useStatus(): DeskStatus | undefined {
+  const { lastSeen } = useModel();
+  return useView('status', null) ?? lastSeen.value?.status;
 }
 
 /** Tonight's list; until the desk has it, its first lines as they were last seen. */

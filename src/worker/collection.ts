@@ -95,8 +95,9 @@ export async function openCollection(world: World, changed: () => void): Promise
     position = saved.position;
     savedPosition = saved.position;
   }
-  const rest = await log.readAfter(position);
   // Loaded before the first record is looked at, and not for a saved picture with none after it.
+  if (!saved) reader().catch(() => undefined); // Asked for again when it is needed.
+  const rest = await log.readAfter(position);
   if (rest.records.length > 0) ledger.add(understood(rest.records, await reader()));
   position = rest.position;
   const picture = createPicture(ledger, clock(), tubRules);

@@ -1,8 +1,8 @@
 import { VetLine } from '../components/VetLine.tsx';
-import { useView } from '../model.ts';
+import { useStatus } from '../model.ts';
 
 /** The keeper's own vet, as far as the desk has told. */
 export function CallVet() {
-  const status = useView('status', null);
+  const status = useStatus();
   return status ? <VetLine vet={status.vet} /> : null;
 }

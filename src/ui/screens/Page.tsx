@@ -11,7 +11,7 @@ export const Page = ({
   children,
 }: {
   readonly title: string;
-  readonly beside?: string | undefined;
+  readonly beside?: ComponentChildren;
   readonly back?: boolean;
   readonly children?: ComponentChildren;
 }) => (

@@ -64,11 +64,22 @@ export function TonightScreen() {
   return (
     <Page
       title="Tonight"
-      beside={`Night of ${nightWords(view.night)}${isLastSeen ? ', as last worked out' : ''}`}
+      beside={
+        <>
+          Night of {nightWords(view.night)}
+          {isLastSeen && (
+            // On a line of its own, so that nothing moves under a thumb when it goes.
+            <>
+              <br />
+              as last worked out
+            </>
+          )}
+        </>
+      }
     >
       <Summary view={view} />
       {view.rooms.map((alarm) => (
-        <div class="note note-warn" key={alarm.room + alarm.rule}>
+        <div class="note note-warn alarm" key={alarm.room + alarm.rule}>
           <a class="alarm-line" href={`#/room/${alarm.room}`}>
             <Icon name="alarm" />
             <strong>
@@ -79,7 +90,7 @@ export function TonightScreen() {
         </div>
       ))}
       {view.alarms.map((chore) => (
-        <div class="note note-warn" key={chore.animal + chore.rule}>
+        <div class="note note-warn alarm" key={chore.animal + chore.rule}>
           <a class="alarm-line" href={`#/snake/${chore.animal}`}>
             <Icon name="alarm" />
             <strong>{chore.asks}</strong>

@@ -28,6 +28,9 @@ function followScripts(page: Page): () => Promise<Fetched> {
   const scripts = new Map<string, Promise<Buffer>>();
   page.on('response', (response) => {
     const path = new URL(response.url()).pathname;
+    if (response.request().resourceType() === 'document') {
+      scripts.set('in the page itself', response.text().then(ownScripts));
+    }
     if (path.endsWith('.js') && !path.endsWith('/sw.js') && !response.fromServiceWorker()) {
       scripts.set(path, response.body());
     }
@@ -40,6 +43,10 @@ function followScripts(page: Page): () => Promise<Fetched> {
     };
   };
 }
+
+/** The scripts that stand in a page. */
+const ownScripts = (html: string): Buffer =>
+  Buffer.from([...html.matchAll(/<script>(.*?)<\/script>/gs)].map(([, own]) => own).join('\n'));
 
 /** The label of a tub of the demo with a snake in it. The demo is the same here and in the browser. */
 function labelOfDemo(): string {

@@ -21,6 +21,7 @@ export async function browserFigures(tell: Tell): Promise<void> {
     const starts = async (name: string, start: Omit<Start, 'runs'>, budget?: number) => {
       const times = await timeStarts(room, { ...start, runs: RUNS });
       ms(`start: ${name}`, medianMs(times, 'readable'), budget);
+      ms(`start: ${name}, until the first pixels`, medianMs(times, 'pixels'));
       ms(`start: ${name}, until the desk's own list`, medianMs(times, 'fresh'));
     };
     const page = { whom: 'page', times: 4 } as const;

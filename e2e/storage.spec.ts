@@ -67,23 +67,26 @@ test('on a full device nothing is called written, and with space again it goes o
   const refused = page.getByRole('button', { name: /^Refused/ });
   let confirmed = 0;
   let name = '';
-  while (!(await full.isVisible())) {
+  // Twice: where the browser finds room again in between, one more is written, and said so.
+  for (let timesFull = 0; timesFull < 2;) {
     name = names[confirmed % 2] ?? '';
     await walkTo(page, routes[confirmed % 2] ?? '');
     await expect(page.getByRole('heading', { level: 1, name })).toBeVisible();
+    if (await full.isVisible()) await full.getByRole('button', { name: 'OK' }).click();
+    await expect(full).toBeHidden();
     await refused.click();
     const done = written(page, `${name} refused`);
     await done.or(full).waitFor();
-    if (await done.isVisible()) confirmed += 1;
+    if (await done.isVisible()) {
+      confirmed += 1;
+    } else {
+      timesFull += 1;
+      // What is not on disk is not shown as if it were.
+      expect(await recordCount(page)).toBe(before + confirmed);
+    }
   }
   expect(confirmed).toBeGreaterThan(0);
-  // What is not on disk is not called written, nor shown as if it were.
-  await expect(written(page, `${name} refused`)).toBeHidden();
-  expect(await recordCount(page)).toBe(before + confirmed);
   await walkTo(page, routes[confirmed % 2] ?? '');
-  await refused.click();
-  await expect(full).toBeVisible();
-  await expect(written(page, `${name} refused`)).toBeHidden();
 
   await devTools.send('Storage.overrideQuotaForOrigin', { origin });
   await refused.click();

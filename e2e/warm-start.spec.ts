@@ -164,6 +164,17 @@ test.describe('before there is a program', () => {
     await expect(stops(again)).toHaveCount(0);
   });
 
+  test('what is unfolded by then has its reasons', async ({ page, context }) => {
+    served = await serve();
+    await rememberTonight(page, served.url);
+    const { page: again, letCome } = await openWithoutProgram(context, served.url);
+    await again.getByText('Why Marrow').click();
+    letCome();
+    await expect(again.getByText(/^Rule F1/).first()).toBeVisible();
+    await again.getByText('Why Marrow').click();
+    await expect(again.getByText(/^Rule F1/)).toHaveCount(0);
+  });
+
   test('a name that looks like a page stays a name', async ({ page, context }) => {
     served = await serve();
     const name = '<img src=x onerror=alert(1)><b>Bold</b>';

@@ -13,7 +13,14 @@ export function Unfolds({
 }) {
   const [isOpen, setIsOpen] = useState(false);
   return (
-    <details class={kind} onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}>
+    <details
+      class={kind}
+      // It may have been opened while it stood in the page and there was no program yet.
+      ref={(details) => {
+        if (details?.open === true) setIsOpen(true);
+      }}
+      onToggle={({ currentTarget }) => setIsOpen(currentTarget.open)}
+    >
       <summary>{summary}</summary>
       {isOpen && children()}
     </details>

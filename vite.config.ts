@@ -1,29 +1,29 @@
 /// <reference types="vitest/config" />
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import preact from '@preact/preset-vite';
 import { build, defineConfig, type Plugin, type Rolldown } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
-/** A hash of files and of all that lies in folders: it changes whenever one of them does. */
-function hashOf(...paths: readonly string[]): string {
+const filesIn = (folder: string): readonly string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ parentPath, name }) => join(parentPath, name))
+    .toSorted();
+
+/** A hash that changes whenever one of the files does. */
+function hashOf(files: readonly string[]): string {
   const hash = createHash('sha256');
-  for (const path of paths) {
-    const isFolder = statSync(path).isDirectory();
-    const files = isFolder ? readdirSync(path, { recursive: true, encoding: 'utf8' }) : [''];
-    for (const file of files.filter((name) => !isFolder || /[.]\w+$/.test(name)).toSorted()) {
-      hash.update(readFileSync(join(path, file)));
-    }
-  }
+  for (const file of files) hash.update(readFileSync(file));
   return JSON.stringify(hash.digest('hex').slice(0, 12));
 }
 
 const builds = {
   /** A picture saved by other rules is not to be trusted. */
-  BUILD: hashOf('src/domain'),
+  BUILD: hashOf(filesIn('src/domain')),
   /** Nor is a list that was drawn by another program. */
-  PAGE_BUILD: hashOf('src/domain', 'src/ui', 'package-lock.json'),
+  PAGE_BUILD: hashOf([...filesIn('src/domain'), ...filesIn('src/ui'), 'package-lock.json']),
 };
 
 /** What the content security policy calls a text that stands in the page itself. */
@@ -79,7 +79,7 @@ function firstPaintInPage(): Plugin[] {
           const [link = '', file = ''] =
             /<link rel="stylesheet"[^>]*href="\.\/([^"]+)"[^>]*>/.exec(html) ?? [];
           const styles = bundle?.[file];
-          if (styles?.type !== 'asset' || !html.includes(mark)) {
+          if (styles?.type !== 'asset' || program === '' || !html.includes(mark)) {
             throw new Error('index.html has not what is to be put into it.');
           }
           delete bundle?.[file];

@@ -81,7 +81,9 @@ test('on a full device nothing is called written, and with space again it goes o
       confirmed += 1;
     } else {
       timesFull += 1;
-      // What is not on disk is not shown as if it were.
+      // What is not on disk is not called written, nor shown as if it were.
+      await expect(full).toBeVisible();
+      await expect(done).toBeHidden();
       expect(await recordCount(page)).toBe(before + confirmed);
     }
   }

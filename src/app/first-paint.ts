@@ -1,4 +1,10 @@
-import { LAST_SEEN, readLastSeen, type LastSeen } from '../ui/last-seen.ts';
+import {
+  isAtTonight,
+  LAST_SEEN,
+  openedLast,
+  readLastSeen,
+  type LastSeen,
+} from '../ui/last-seen.ts';
 import { applyLight, chosenLight } from '../ui/lights.ts';
 import { remembered } from '../ui/remember.ts';
 import { painted } from './painted.ts';
@@ -24,11 +30,11 @@ applyLight(chosenLight(remembered('light')));
 
 const lastSeen = readLastSeen(remembered(LAST_SEEN), {
   build: PAGE_BUILD,
-  collection: remembered('collection') === 'demo' ? 'demo' : 'own',
+  collection: openedLast(),
   clock: { ms: Date.now(), offsetMin: -new Date().getTimezoneOffset() },
 });
 const root = document.getElementById('app');
-const isShown = lastSeen !== undefined && ['', '#/', '#/tonight'].includes(location.hash);
+const isShown = lastSeen !== undefined && isAtTonight();
 if (root && lastSeen) {
   if (isShown) root.innerHTML = lastSeen.html;
   window.lastSeen = { ...lastSeen, isShown };

@@ -4,12 +4,12 @@ import { App } from '../ui/App.tsx';
 import '../ui/tokens.css';
 import '../ui/base.css';
 import { keepLastSeen } from '../ui/keep-last-seen.ts';
+import { isAtTonight, openedLast } from '../ui/last-seen.ts';
 import { followLight } from '../ui/light.ts';
 import { unitIsHere } from '../ui/mass-unit.ts';
 import { createModel } from '../ui/model.ts';
 import { remembered } from '../ui/remember.ts';
 import { RemindersContext } from '../ui/reminders.ts';
-import { isAtTonight } from '../ui/route.ts';
 import { watchForUpdates } from './updates.ts';
 
 followLight();
@@ -17,7 +17,7 @@ followLight();
 /** A hash over what works out and draws the lists, put in by vite.config.ts. */
 declare const PAGE_BUILD: string;
 
-const collection = remembered('collection') === 'demo' ? 'demo' : 'own';
+const collection = openedLast();
 const opening = desk.tell('open', collection);
 // The page is drawn while the desk opens; what it watches comes as soon as there is something to see.
 const { lastSeen } = window;

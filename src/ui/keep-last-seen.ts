@@ -66,7 +66,7 @@ export function keepLastSeen(desk: Desk, build: string, onFresh: () => void): vo
   });
   effect(() => {
     massUnit(); // In another unit, it is drawn otherwise.
-    lookWhenQuiet();
+    if (status) lookWhenQuiet();
   });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden' && timer !== undefined) look();

@@ -1,6 +1,7 @@
 import { momentOf, roomNight, type Clock } from '../domain/core/calendar.ts';
 import type { CollectionName, DeskStatus } from '../domain/desk.ts';
 import type { TonightView } from '../domain/views/tonight-view.ts';
+import { remembered } from './remember.ts';
 
 // The page shows tonight's first lines as they were last worked out, while its program and then the
 // desk come; the desk's own list then takes their place. Losing them costs time and nothing else.
@@ -27,6 +28,13 @@ export const FIRST_STOPS = 8;
 
 /** The name under which it is remembered. */
 export const LAST_SEEN = 'last-seen';
+
+/** The collection that a start opens: the one that was open last. */
+export const openedLast = (): CollectionName =>
+  remembered('collection') === 'demo' ? 'demo' : 'own';
+
+/** Whether the page stands at tonight's list, as its address says. */
+export const isAtTonight = (): boolean => ['', '#/', '#/tonight'].includes(location.hash);
 
 /** A list's first lines, which are all that is remembered of it. */
 export const firstLines = (list: TonightView): TonightView => ({

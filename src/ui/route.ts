@@ -14,8 +14,6 @@ addEventListener('hashchange', () => {
 /** The parts of the route: `#/rack/k-…` is `['rack', 'k-…']`. */
 export const parts = computed(() => path.value.split('/').filter((part) => part !== ''));
 
-export const isAtTonight = (): boolean => path.value === '/tonight' || path.value === '/';
-
 /**
  * Whether a route is a label's code, as the phone's own camera opens it: `#/7KQ2M9X`. Screens are
  * named in lower case and codes printed in upper case.

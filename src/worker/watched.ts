@@ -28,10 +28,13 @@ export async function loadMoreViews(): Promise<void> {
 export const loadFor = ({ kind }: Watch): Promise<unknown> =>
   ofNight.has(kind) ? loadNight() : loadMoreViews();
 
-/** What a start is most likely to wait for can come while the records are being read. */
-export function loadAhead({ kind }: Watch): void {
-  if (ofNight.has(kind)) loadNight().catch(() => undefined); // It is asked for again when shown.
-}
+/**
+ * What a start is most likely to wait for can come while the records are being read. Errors: rejects
+ * where the device does not give it.
+ */
+export const loadAhead = async ({ kind }: Watch): Promise<void> => {
+  if (ofNight.has(kind)) await loadNight();
+};
 
 /** Undefined until the part of the desk that shows it is loaded. */
 export function showView(

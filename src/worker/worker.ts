@@ -192,7 +192,7 @@ async function receive(message: ToDesk): Promise<void> {
     if (message.is === 'watch') {
       const watch = { kind: message.kind, ask: message.ask as never };
       watched.set(message.id, watch);
-      if (!shown) loadAhead(watch);
+      if (!shown) loadAhead(watch).catch(tryLater);
       pushView(message.id);
     } else {
       send({ is: 'answer', id: message.id, answer: await carryOut(message) });

@@ -3,7 +3,7 @@ import { Cite } from './Cite.tsx';
 import { Unfolds } from './Unfolds.tsx';
 
 /** Anything asked or said by a rule. */
-interface Reasoned {
+export interface Reasoned {
   readonly rule: string;
   readonly because: readonly string[];
   readonly says: string;

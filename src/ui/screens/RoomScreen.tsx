@@ -1,9 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { RoomId } from '../../domain/core/ids.ts';
-import type { RoomAlarm } from '../../domain/views/room-alarms.ts';
 import type { RoomAsk } from '../../domain/views/room-view.ts';
-import { Because } from '../components/Because.tsx';
-import { Icon } from '../components/Icon.tsx';
+import { AskNote } from '../components/AskNote.tsx';
 import { Slab, SlabLink } from '../components/Slab.tsx';
 import { useView } from '../model.ts';
 import { ImportForm } from '../room/ImportForm.tsx';
@@ -39,7 +37,7 @@ export function RoomScreen({ id, form }: { readonly id: RoomId; readonly form?: 
   return (
     <Page title={shown.name} back>
       {shown.alarms.map((alarm) => (
-        <AlarmNote key={alarm.rule} alarm={alarm} />
+        <AskNote key={alarm.rule} icon="alarm" words={alarm.asks} chore={alarm} isAlarm />
       ))}
       <RoomNow view={shown} />
       <Slab icon="heat" kind="main" onPress={() => show('read')}>
@@ -69,13 +67,3 @@ export function RoomScreen({ id, form }: { readonly id: RoomId; readonly form?: 
     </Page>
   );
 }
-
-const AlarmNote = ({ alarm }: { readonly alarm: RoomAlarm }) => (
-  <div class="note note-warn">
-    <p class="alarm-line">
-      <Icon name="alarm" />
-      <strong>{alarm.asks}</strong>
-    </p>
-    <Because chore={alarm} />
-  </div>
-);

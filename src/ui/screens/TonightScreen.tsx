@@ -2,7 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 import { acts, type Act } from '../../domain/rules/rule.ts';
 import { actWords } from '../../domain/views/act-words.ts';
 import type { Stop, TonightView } from '../../domain/views/tonight-view.ts';
-import { Because, Reasons } from '../components/Because.tsx';
+import { AskNote } from '../components/AskNote.tsx';
+import { Reasons } from '../components/Because.tsx';
 import { Icon, type IconName } from '../components/Icon.tsx';
 import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
@@ -79,25 +80,26 @@ export function TonightScreen() {
     >
       <Summary view={view} />
       {view.rooms.map((alarm) => (
-        <div class="note note-warn alarm" key={alarm.room + alarm.rule}>
-          <a class="alarm-line" href={`#/room/${alarm.room}`}>
-            <Icon name="alarm" />
-            <strong>
-              {alarm.name}: {alarm.asks}
-            </strong>
-          </a>
-          <Because chore={alarm} />
-        </div>
+        <AskNote
+          icon="alarm"
+          isAlarm
+          key={alarm.room + alarm.rule}
+          href={`#/room/${alarm.room}`}
+          words={`${alarm.name}: ${alarm.asks}`}
+          chore={alarm}
+        />
       ))}
       {view.alarms.map((chore) => (
-        <div class="note note-warn alarm" key={chore.animal + chore.rule}>
-          <a class="alarm-line" href={`#/snake/${chore.animal}`}>
-            <Icon name="alarm" />
-            <strong>{chore.asks}</strong>
-          </a>
-          <Because chore={chore} />
+        <AskNote
+          icon="alarm"
+          isAlarm
+          key={chore.animal + chore.rule}
+          href={`#/snake/${chore.animal}`}
+          words={chore.asks}
+          chore={chore}
+        >
           {chore.vet && <CallVet />}
-        </div>
+        </AskNote>
       ))}
       {isSettled && <EggChores />}
       {isSettled && <MovesTonight />}

@@ -35,6 +35,15 @@ test('no file of the program is longer than 250 lines', () => {
   expect(long).toEqual([]);
 });
 
+test('letters are of two weights', () => {
+  const styles = filesIn('src/', /\.css$/);
+  expect(styles.length).toBeGreaterThan(10);
+  const weights = styles.flatMap((file) =>
+    Array.from(read(file).matchAll(/font-weight: (\w+)/g), ([, weight]) => weight),
+  );
+  expect(new Set(weights)).toEqual(new Set(['400', '700']));
+});
+
 test('what is installed comes from whatever registry the machine uses', () => {
   expect(read('package-lock.json')).not.toContain('"resolved"');
 });

@@ -24,7 +24,7 @@ interface Remembered {
 }
 
 /** As many as the tallest phone shows. */
-export const FIRST_STOPS = 8;
+export const FIRST_STOPS = 6;
 
 /** The name under which it is remembered. */
 export const LAST_SEEN = 'last-seen';

@@ -8,6 +8,8 @@ export const chosenLight = (text: string | null | undefined): Light =>
   lights.find((each) => each === text) ?? 'dark';
 
 export function applyLight(light: Light): void {
+  // The page comes in the dark: saying so again would have its styles worked out twice.
+  if (document.documentElement.dataset['light'] === light) return;
   document.documentElement.dataset['light'] = light;
   document.querySelector('meta[name="theme-color"]')?.setAttribute('content', GROUND[light]);
 }

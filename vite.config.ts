@@ -51,6 +51,7 @@ async function inOnePiece(
   return (piece?.output[0].code ?? '').trim();
 }
 
+const DESK_FILE = /^assets\/worker-[^/]+\.js$/;
 const FIRST_PAINT = /<script type="module"[^>]*first-paint[^>]*><\/script>/;
 
 /**
@@ -73,13 +74,16 @@ function firstPaintInPage(): Plugin[] {
         async handler(html, { bundle }) {
           const [tag = '', program = ''] =
             /<script type="module"[^>]*src="([^"]+)"[^>]*><\/script>/.exec(html) ?? [];
+          const desk = Object.keys(bundle ?? {}).find((name) => DESK_FILE.test(name));
           const script = await inOnePiece('firstPaint', 'src/app/first-paint.ts', {
             PROGRAM: JSON.stringify(program),
+            DESK: JSON.stringify(desk && `./${desk}`),
           });
           const [link = '', file = ''] =
             /<link rel="stylesheet"[^>]*href="\.\/([^"]+)"[^>]*>/.exec(html) ?? [];
           const styles = bundle?.[file];
-          if (styles?.type !== 'asset' || program === '' || !html.includes(mark)) {
+          const isWhole = program !== '' && desk !== undefined && html.includes(mark);
+          if (styles?.type !== 'asset' || !isWhole) {
             throw new Error('index.html has not what is to be put into it.');
           }
           delete bundle?.[file];
@@ -116,7 +120,7 @@ export default defineConfig({
   // Relative, so that the built folder runs from any host and any sub-path.
   base: './',
   // While developing, the page itself names the program too, and the browser runs it once.
-  define: { ...builds, PROGRAM: JSON.stringify('./main.tsx') },
+  define: { ...builds, PROGRAM: JSON.stringify('./main.tsx'), DESK: 'undefined' },
   build: {
     outDir: '../../dist',
     emptyOutDir: true,

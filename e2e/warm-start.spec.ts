@@ -153,6 +153,15 @@ test.describe('before there is a program', () => {
     await expect(again.getByText(/^Rule F1/).first()).toBeVisible();
   });
 
+  test('the desk is started ahead of it, and once', async ({ context }) => {
+    served = await serve();
+    const { page, letCome } = await openWithoutProgram(context, served.url);
+    expect(await page.evaluate(() => 'desk' in window)).toBe(true);
+    letCome();
+    await expect(page.getByRole('button', { name: 'Begin my collection' })).toBeVisible();
+    expect(page.workers()).toHaveLength(1);
+  });
+
   test('a tap is followed as soon as it comes', async ({ page, context }) => {
     served = await serve();
     await rememberTonight(page, served.url);

@@ -17,14 +17,17 @@ declare global {
   interface Window {
     /** What the program draws first, and whether it stands there already. */
     lastSeen?: LastSeen & { readonly isShown: boolean };
+    /** Started ahead of the program that speaks with it. */
+    desk?: Worker;
   }
 }
 
 /** A hash over what works out and draws the lists, put in by vite.config.ts. */
 declare const PAGE_BUILD: string;
 
-/** Where the program lies, put in by vite.config.ts. */
+/** Where the program and its desk lie, put in by vite.config.ts. */
 declare const PROGRAM: string;
+declare const DESK: string | undefined;
 
 applyLight(chosenLight(remembered('light')));
 
@@ -41,6 +44,8 @@ if (root && lastSeen) {
 }
 
 function loadProgram(): void {
+  // It says nothing until it is asked, so nothing is missed before the program listens.
+  if (DESK !== undefined) window.desk = new Worker(DESK, { type: 'module', name: 'desk' });
   const program = document.createElement('script');
   program.type = 'module';
   program.src = PROGRAM;

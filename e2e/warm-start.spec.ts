@@ -10,6 +10,7 @@ import {
   written,
 } from './keeper.ts';
 import { serve, type Served } from './serve.ts';
+import { openWithoutProgram } from './without-program.ts';
 
 // The page shows tonight as it was last seen until the desk has read its records. Here the desk's
 // words are held back, so that what is shown meanwhile can be looked at for as long as it takes.
@@ -113,24 +114,6 @@ test('reopened without a network, tonight is there before the desk, and a tap wa
 test.describe('before there is a program', () => {
   test.use({ serviceWorkers: 'block' });
 
-  /** Opens the page and keeps its program on the way until it is let come. */
-  async function openWithoutProgram(context: BrowserContext, url: string) {
-    const page = await context.newPage();
-    let letCome = (): void => undefined;
-    const held = new Promise<void>((resolve) => {
-      letCome = resolve;
-    });
-    let hasAsked = false;
-    await page.route(/assets\/[^/]+\.js$/, async (route) => {
-      hasAsked = true;
-      await held;
-      await route.continue();
-    });
-    await page.goto(`${url}#/tonight`, { waitUntil: 'commit' });
-    await expect.poll(() => hasAsked).toBe(true);
-    return { page, letCome };
-  }
-
   test('tonight can be read, and what a thumb is on stays in its place when it comes', async ({
     page,
     context,
@@ -151,15 +134,6 @@ test.describe('before there is a program', () => {
     expect(await line?.boundingBox()).toEqual(place);
     await again.getByText('Why Marrow').click();
     await expect(again.getByText(/^Rule F1/).first()).toBeVisible();
-  });
-
-  test('the desk is started ahead of it, and once', async ({ context }) => {
-    served = await serve();
-    const { page, letCome } = await openWithoutProgram(context, served.url);
-    expect(await page.evaluate(() => 'desk' in window)).toBe(true);
-    letCome();
-    await expect(page.getByRole('button', { name: 'Begin my collection' })).toBeVisible();
-    expect(page.workers()).toHaveLength(1);
   });
 
   test('a tap is followed as soon as it comes', async ({ page, context }) => {

@@ -25,8 +25,10 @@ declare global {
 /** A hash over what works out and draws the lists, put in by vite.config.ts. */
 declare const PAGE_BUILD: string;
 
-/** Where the program and its desk lie, put in by vite.config.ts. */
+/** Where the program lies, put in by vite.config.ts. */
 declare const PROGRAM: string;
+
+/** And where its desk does; undefined where the page is served from its sources. */
 declare const DESK: string | undefined;
 
 applyLight(chosenLight(remembered('light')));
@@ -43,7 +45,7 @@ if (root && lastSeen) {
   window.lastSeen = { ...lastSeen, isShown };
 }
 
-function loadProgram(): void {
+function startApp(): void {
   // It says nothing until it is asked, so nothing is missed before the program listens.
   if (DESK !== undefined) window.desk = new Worker(DESK, { type: 'module', name: 'desk' });
   const program = document.createElement('script');
@@ -52,5 +54,5 @@ function loadProgram(): void {
   document.head.append(program);
 }
 
-if (isShown) void painted().then(loadProgram);
-else loadProgram();
+if (isShown) void painted().then(startApp);
+else startApp();

@@ -1,7 +1,7 @@
 import { momentOf } from '../src/domain/core/calendar.ts';
 import { createMinter, type DeviceId, type EventId, type Minter } from '../src/domain/core/ids.ts';
 import type { Draft, RackEvent } from '../src/domain/events/event.ts';
-import { newestVersion } from '../src/domain/events/read-event.ts';
+import { newestVersion } from '../src/domain/events/newest-versions.ts';
 import type { Chance } from './random.ts';
 
 /** When something happened that is written down only later. Unit: milliseconds since 1970 UTC. */

@@ -1,7 +1,7 @@
 import { instantMs, type Clock, type Day, type Moment } from '../src/domain/core/calendar.ts';
 import type { DeviceId } from '../src/domain/core/ids.ts';
 import { RackEvent, type EventOf, type EventType } from '../src/domain/events/event.ts';
-import { newestVersion } from '../src/domain/events/read-event.ts';
+import { newestVersion } from '../src/domain/events/newest-versions.ts';
 import { createPicture, type Picture } from '../src/domain/picture/picture.ts';
 import { rules } from '../src/domain/rules/all.ts';
 import { createLedger } from '../src/domain/state/ledger.ts';

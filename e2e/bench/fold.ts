@@ -5,7 +5,7 @@ import { simulateLarge } from '../../demo-data/large.ts';
 import type { Day } from '../../src/domain/core/calendar.ts';
 import type { EventId } from '../../src/domain/core/ids.ts';
 import type { RackEvent } from '../../src/domain/events/event.ts';
-import { createPicture } from '../../src/domain/picture/picture.ts';
+import { createPicture, type Picture } from '../../src/domain/picture/picture.ts';
 import { rules } from '../../src/domain/rules/all.ts';
 import { createLedger } from '../../src/domain/state/ledger.ts';
 import { protocolPreview } from '../../src/domain/views/protocol-preview.ts';
@@ -51,15 +51,21 @@ const again = (event: RackEvent, n: number, minutes: number): RackEvent => ({
   at: new Date(Date.parse(event.at) + 60_000 * minutes).toISOString() as RackEvent['at'],
 });
 
+/** What is to be done is worked out when it is asked for, so a picture is whole when all was asked. */
+const asksOfAll = (picture: Picture): number =>
+  picture.living().reduce((sum, { id }) => sum + picture.tasks(id).length, 0);
+
 /** Milliseconds from one record more to the picture with it in, for three kinds of arrival. */
 function updateTimes(events: readonly RackEvent[]) {
   const ledger = createLedger();
   ledger.add(events);
   const picture = createPicture(ledger, clock, rules);
+  asksOfAll(picture);
   const meals = events.filter(({ type }) => type === 'meal-offered');
   const time = (event: RackEvent): number => {
     const from = performance.now();
     picture.update(ledger.add([event]), clock);
+    asksOfAll(picture);
     return performance.now() - from;
   };
   const each = <Arrival>(wanted: (meal: RackEvent, n: number) => Arrival): readonly Arrival[] =>
@@ -91,6 +97,7 @@ function megabytesHeld(): number {
   const ledger = createLedger();
   ledger.add(events);
   const picture = createPicture(ledger, clock, rules);
+  asksOfAll(picture);
   collectGarbage();
   const held = (process.memoryUsage().heapUsed - before) / 1e6;
   if (picture.ledger.size !== events.length) throw new Error('Some events were not folded.');

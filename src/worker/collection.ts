@@ -1,6 +1,8 @@
 import type { Clock } from '../domain/core/calendar.ts';
 import type { DeviceId, EventId, Minter } from '../domain/core/ids.ts';
+import type { Result } from '../domain/core/result.ts';
 import type { RackEvent } from '../domain/events/event.ts';
+import { isOfToday } from '../domain/events/newest-versions.ts';
 import type { Unreadable } from '../domain/events/read-event.ts';
 import type { SubjectId } from '../domain/events/subjects.ts';
 import { createPicture, type Picture } from '../domain/picture/picture.ts';
@@ -49,10 +51,16 @@ export interface Collection {
   refresh(): void;
 }
 
-type Reader = typeof import('../domain/events/read-event.ts');
+type ReadStored = (raw: unknown) => Result<RackEvent, Unreadable>;
 
-/** The shapes of all records and what checks them: a third of the desk, and no screen needs them. */
-const reader = (): Promise<Reader> => import('../domain/events/read-event.ts');
+const asItIs: ReadStored = (raw) => ({ ok: true, value: raw as RackEvent });
+
+/**
+ * What reads these records. The shapes of all records and what checks them are a third of the desk:
+ * they are loaded only where a record is of another shape than today's.
+ */
+const readerFor = async (records: readonly unknown[]): Promise<ReadStored> =>
+  records.every(isOfToday) ? asItIs : (await import('../domain/events/read-event.ts')).readStored;
 
 /** How many records may lie singly before the log is packed. */
 const PACK_EVERY = 4_000;
@@ -70,7 +78,7 @@ export async function openCollection(world: World, changed: () => void): Promise
   let savedPosition = 0;
   let packedPosition = 0;
 
-  function understood(records: readonly unknown[], { readStored }: Reader): RackEvent[] {
+  function understood(records: readonly unknown[], readStored: ReadStored): RackEvent[] {
     const events: RackEvent[] = [];
     for (const raw of records) {
       const read = readStored(raw);
@@ -95,10 +103,8 @@ export async function openCollection(world: World, changed: () => void): Promise
     position = saved.position;
     savedPosition = saved.position;
   }
-  // Loaded before the first record is looked at, and not for a saved picture with none after it.
-  if (!saved) reader().catch(() => undefined); // Asked for again when it is needed.
   const rest = await log.readAfter(position);
-  if (rest.records.length > 0) ledger.add(understood(rest.records, await reader()));
+  ledger.add(understood(rest.records, await readerFor(rest.records)));
   position = rest.position;
   const picture = createPicture(ledger, clock(), tubRules);
 
@@ -108,13 +114,13 @@ export async function openCollection(world: World, changed: () => void): Promise
   };
 
   async function follow(): Promise<void> {
-    const checks = await reader();
     const from = position;
     const more = await log.readAfter(from);
+    const readStored = await readerFor(more.records);
     // A write of ours or another reading may have taken in part of it meanwhile, and a log does not
     // promise the order of its records: what is left cannot be told from what is known.
     if (position !== from) return follow();
-    const events = understood(more.records, checks);
+    const events = understood(more.records, readStored);
     position = more.position;
     if (events.length > 0) takeIn(ledger.add(events));
   }
@@ -140,11 +146,11 @@ export async function openCollection(world: World, changed: () => void): Promise
 
     write: (events, unread = []) =>
       world.alone(async () => {
-        const checks = await reader();
+        const readUnread = await readerFor(unread);
         const last = await log.append([...events, ...unread]);
         if (last === position + events.length + unread.length) {
           position = last;
-          understood(unread, checks);
+          understood(unread, readUnread);
           seen(events);
           takeIn(ledger.add(events));
         } else {
@@ -155,11 +161,11 @@ export async function openCollection(world: World, changed: () => void): Promise
 
     async readHistory() {
       if (ledger.hasHistory) return;
-      const checks = await reader();
       const whole = await log.readAfter(0);
+      const readStored = await readerFor(whole.records);
       if (ledger.hasHistory) return; // Someone else who asked for it was quicker.
       unreadable.length = 0;
-      const events = understood(whole.records, checks);
+      const events = understood(whole.records, readStored);
       position = Math.max(position, whole.position);
       takeIn(ledger.fill(events));
       // Subjects that a fill folds anew are in no saved picture yet.

@@ -2,7 +2,8 @@ import { ok, refuse, type Result } from '../domain/core/result.ts';
 import type { FileLike } from '../domain/file-like.ts';
 import type { RestorePreview } from '../domain/restore-preview.ts';
 import type { RackEvent } from '../domain/events/event.ts';
-import { readEvent, readStored, type Unreadable } from '../domain/events/read-event.ts';
+import { isOfToday } from '../domain/events/newest-versions.ts';
+import { readEvent, type Unreadable } from '../domain/events/read-event.ts';
 import { sayWhatIsWrong } from '../domain/events/say-what-is-wrong.ts';
 import type { Ledger } from '../domain/state/ledger.ts';
 import { readBackup } from '../store/backup-file.ts';
@@ -56,7 +57,7 @@ export async function lookIntoBackup(
   const kept = new Set(unreadable.map(({ raw }) => JSON.stringify(raw)));
   for (const [i, raw] of backup.value.records.entries()) {
     const read = readEvent(raw);
-    if (!read.ok && readStored(raw).ok) {
+    if (!read.ok && isOfToday(raw)) {
       // Kept like one of a newer version, it would be trusted as soon as it is read from the log.
       return refuse(
         'backup-damaged',

@@ -10,6 +10,7 @@ import {
 import { ok, refuse } from '../domain/core/result.ts';
 import type { Commands, Recorded } from '../domain/desk.ts';
 import type { Draft, RackEvent } from '../domain/events/event.ts';
+import { newestVersion } from '../domain/events/newest-versions.ts';
 import type { Workbook } from '../domain/sheet/grid.ts';
 import type { Look } from '../domain/sheet/look.ts';
 import type { SheetFile, SheetTaken } from '../domain/sheet/preview.ts';
@@ -106,7 +107,7 @@ export function createSheetReader(
   }
 
   const stamp = async (drafts: readonly Draft[], { minter }: UnderWay): Promise<RackEvent[]> => {
-    const { newestVersion, readEvent } = await import('../domain/events/read-event.ts');
+    const { readEvent } = await import('../domain/events/read-event.ts');
     const now = momentOf(world.clock());
     const by = notes().initials;
     return drafts.map((draft) => {

@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import type { Result } from '../core/result.ts';
 import { RackEvent } from './event.ts';
+import { isOfToday, newestVersion } from './newest-versions.ts';
 import { upcast, type RawEvent } from './upcast.ts';
 
 const Raw = z.record(z.string(), z.unknown());
@@ -11,16 +12,6 @@ export interface Unreadable {
   /** Which field, what is in it and what would be right. */
   readonly why: string;
 }
-
-const newest: ReadonlyMap<string, number> = new Map(
-  RackEvent.def.options.map(({ shape }): [string, number] => [
-    shape.type.def.values[0] as string,
-    shape.v.def.values[0] as number,
-  ]),
-);
-
-/** The version of a kind of event that this program writes; undefined for a kind it does not know. */
-export const newestVersion = (type: string): number | undefined => newest.get(type);
 
 function explain(raw: RawEvent): string | undefined {
   const known = newestVersion(String(raw['type']));
@@ -48,14 +39,6 @@ export function readEvent(raw: unknown): Result<RackEvent, Unreadable> {
     : { ok: false, problem: { raw, why: z.prettifyError(read.error).replaceAll('\n', ' ') } };
 }
 
-/**
- * Reads a record that this program itself checked before it was stored.
- *
- * Only its version is looked at, since checking 100,000 records again would delay every start.
- */
-export function readStored(raw: unknown): Result<RackEvent, Unreadable> {
-  // A restore may have kept anything here, also what is no record at all.
-  const { type, v } = (raw ?? {}) as RawEvent;
-  const wasChecked = v !== undefined && v === newestVersion(String(type));
-  return wasChecked ? { ok: true, value: raw as RackEvent } : readEvent(raw);
-}
+/** Reads a record from the log: one of today's shape as it is, any other like an imported one. */
+export const readStored = (raw: unknown): Result<RackEvent, Unreadable> =>
+  isOfToday(raw) ? { ok: true, value: raw } : readEvent(raw);

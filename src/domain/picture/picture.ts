@@ -14,6 +14,7 @@ import type { Label, Rack, Room, Tub } from '../state/place.ts';
 import { createLearning } from './learning.ts';
 import { plannedStay } from './planned-stay.ts';
 import { inRackOrder, positionText, walkIndex } from './walk.ts';
+import { createWhereabouts, whereIs } from './whereabouts.ts';
 
 /** The collection as it stands, what is to be done tonight, and ways to look things up. */
 export interface Picture {
@@ -53,19 +54,6 @@ const isKind = (prefix: string) => (id: SubjectId) => id.startsWith(prefix);
 const isPlace = (id: SubjectId) =>
   id.startsWith('k-') || id.startsWith('t-') || id.startsWith('r-');
 
-const whereIs = (animal: Animal): TubId | undefined => animal.visit?.tub ?? animal.tub;
-
-function put<Key>(
-  index: Map<Key, Set<AnimalId>>,
-  from: Key | undefined,
-  to: Key | undefined,
-  id: AnimalId,
-): void {
-  if (from === to) return;
-  if (from !== undefined) index.get(from)?.delete(id);
-  if (to !== undefined) index.set(to, (index.get(to) ?? new Set()).add(id));
-}
-
 /**
  * The picture over a ledger. Reads nothing but the ledger and the clock it is given.
  *
@@ -86,14 +74,8 @@ export function createPicture(
   const animal = (id: AnimalId) => get<Animal>(id);
   const tub = (id: TubId) => get<Tub>(id);
 
-  const residents = new Map<TubId, Set<AnimalId>>();
-  const present = new Map<TubId, Set<AnimalId>>();
-  /** Males on a visit, by the female they are with. */
-  const guests = new Map<AnimalId, Set<AnimalId>>();
-  const placed = new Map<
-    AnimalId,
-    { home: TubId | undefined; now: TubId | undefined; host: AnimalId | undefined }
-  >();
+  const whereabouts = createWhereabouts(animal);
+  /** Of whoever was asked about since something that bears on it changed. */
   const tasks = new Map<AnimalId, readonly Task[]>();
   const learning = createLearning(() => animalIds(), animal, nightOf);
   let walked: readonly Tub[] | undefined;
@@ -110,7 +92,7 @@ export function createPicture(
       offsetMin: time.offsetMin,
       nightOf,
       nameOf: (id) => animal(id)?.name || 'another snake',
-      visitorOf: (each) => [...(guests.get(each.id) ?? [])].toSorted()[0],
+      visitorOf: (each) => whereabouts.guestsOf(each.id)[0],
       planned: (each) =>
         plannedStay(each.id, house()?.rotation?.plan, nightOf(momentOf(time)), animal),
       hostOf: (male) => (male.visit ? animal(male.visit.with) : undefined),
@@ -125,29 +107,21 @@ export function createPicture(
     return found && rack && !found.removed ? positionText(found, rack) : undefined;
   }
 
-  function place(id: AnimalId): void {
-    const each = animal(id);
-    const before = placed.get(id);
-    const home = each?.tub;
-    const now = each && whereIs(each);
-    const host = each?.visit?.with;
-    put(residents, before?.home, home, id);
-    put(present, before?.now, now, id);
-    put(guests, before?.host, host, id);
-    placed.set(id, { home, now, host });
-  }
-
-  function look(id: AnimalId): void {
-    const each = animal(id);
-    const asked = each ? tasksFor(each, facts, askedBy) : [];
-    if (asked.length > 0) tasks.set(id, asked);
-    else tasks.delete(id);
+  /** A start waits only for those it shows: a capture screen for one, and tonight by its own rules. */
+  function tasksOf(id: AnimalId): readonly Task[] {
+    let asked = tasks.get(id);
+    if (!asked) {
+      const each = animal(id);
+      asked = each ? tasksFor(each, facts, askedBy) : [];
+      tasks.set(id, asked);
+    }
+    return asked;
   }
 
   function askBy(asked: readonly Rule[]): void {
     if (asked === askedBy) return;
     askedBy = asked;
-    for (const id of animalIds()) look(id);
+    tasks.clear();
   }
 
   // In order of id, so that nothing shown hangs on the order in which records arrived.
@@ -165,14 +139,14 @@ export function createPicture(
     facts = factsAt(time);
     if (changed.some(isPlace)) walked = undefined;
     const ids = changed.filter(isKind('a-')) as AnimalId[];
-    const hosts = ids.map((id) => placed.get(id)?.host);
-    for (const id of ids) place(id);
+    const hosts = ids.map(whereabouts.hostOf);
+    for (const id of ids) whereabouts.place(id);
     // A new hour may open a task anywhere; within it only what was touched can change.
     const isNewHour = Math.floor(before.nowMs / 3_600_000) !== Math.floor(time.ms / 3_600_000);
     const isNewNight = before.night !== facts.night; // Noon is not a whole hour of UTC everywhere.
     const isNewLesson = learning.hasChanged(ids, facts);
-    const isNew = isNewHour || isNewNight || isNewProtocol || isNewLesson;
-    for (const id of isNew ? animalIds() : withPartners(ids, hosts)) look(id);
+    if (isNewHour || isNewNight || isNewProtocol || isNewLesson) tasks.clear();
+    else for (const id of withPartners(ids, hosts)) tasks.delete(id);
   }
 
   /** A pair's sentences name each other, and so do those of a pair that has just parted. */
@@ -180,19 +154,14 @@ export function createPicture(
     ids: readonly AnimalId[],
     hosts: readonly (AnimalId | undefined)[],
   ): Set<AnimalId> {
-    const partners = ids.flatMap((id) => [placed.get(id)?.host, ...(guests.get(id) ?? [])]);
+    const partners = ids.flatMap((id) => [whereabouts.hostOf(id), ...whereabouts.guestsOf(id)]);
     return new Set([...ids, ...hosts, ...partners].filter((id) => id !== undefined));
   }
 
-  const listed = (index: Map<TubId, Set<AnimalId>>, id: TubId): readonly Animal[] =>
-    [...(index.get(id) ?? [])]
-      .toSorted()
-      .map((each) => animal(each))
-      .filter((each) => each !== undefined);
+  const known = (ids: readonly AnimalId[]): readonly Animal[] =>
+    ids.map(animal).filter((each) => each !== undefined);
 
-  const first = animalIds();
-  for (const id of first) place(id);
-  for (const id of first) look(id);
+  for (const id of animalIds()) whereabouts.place(id);
 
   return {
     ledger,
@@ -208,21 +177,15 @@ export function createPicture(
     rack: (id) => get<Rack>(id),
     room: (id) => get<Room>(id),
     label: (code) => get<Label>(labelKey(code)),
-    animals: () =>
-      animalIds()
-        .map((id) => animal(id))
-        .filter((each) => each !== undefined),
-    living: () =>
-      animalIds()
-        .map((id) => animal(id))
-        .filter((each): each is Animal => each !== undefined && !each.gone),
+    animals: () => known(animalIds()),
+    living: () => known(animalIds()).filter(({ gone }) => !gone),
     inTub: (id) =>
-      listed(present, id).toSorted((a, b) => Number(a.tub !== id) - Number(b.tub !== id)),
-    ownersOf: (id) => listed(residents, id),
+      known(whereabouts.inTub(id)).toSorted((a, b) => Number(a.tub !== id) - Number(b.tub !== id)),
+    ownersOf: (id) => known(whereabouts.ownersOf(id)),
     whereIs,
     position,
     walk: () => (walked ??= walkAll()),
-    tasks: (id) => tasks.get(id) ?? [],
+    tasks: tasksOf,
     askBy,
     standing: (each) => learning.standing(each, facts),
     experience: () => learning.experience(protocol),

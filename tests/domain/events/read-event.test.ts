@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { RackEvent } from '../../../src/domain/events/event.ts';
-import { newestVersion, readEvent, readStored } from '../../../src/domain/events/read-event.ts';
+import { newestVersion } from '../../../src/domain/events/newest-versions.ts';
+import { readEvent, readStored } from '../../../src/domain/events/read-event.ts';
 import { sayWhatIsWrong } from '../../../src/domain/events/say-what-is-wrong.ts';
 import { anyEvent, anyEventOf, eventTypes, runs } from '../../arbitrary.ts';
 import { anEvent } from '../../make.ts';

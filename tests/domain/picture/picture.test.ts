@@ -145,6 +145,7 @@ describe('where everyone is', () => {
     const ledger = createLedger();
     ledger.add([...home, visit]);
     const picture = createPicture(ledger, clockAt(TONIGHT), rules);
+    expect(picture.tasks(animalId(1))[0]).toMatchObject({ blocked: 'Cedar is in with her' });
     picture.update(
       ledger.add([anEvent('identified', { animal: male, name: 'Oak' })]),
       clockAt(TONIGHT),

@@ -7,6 +7,34 @@ test.use({ serviceWorkers: 'block' });
 let served: Served | undefined;
 test.afterEach(() => served?.stop());
 
+test('tonight is asked for while the desk is still on its way', async ({ page }) => {
+  served = await serve();
+  await page.addInitScript(() => {
+    const asked: string[] = [];
+    class Overheard extends Worker {
+      override postMessage(message: { readonly kind?: string }): void {
+        asked.push(message.kind ?? '');
+        super.postMessage(message);
+      }
+    }
+    Object.assign(window, { asked, Worker: Overheard });
+  });
+  let letCome = (): void => undefined;
+  const held = new Promise<void>((resolve) => {
+    letCome = resolve;
+  });
+  await page.route(/assets\/worker-[^/]+\.js$/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto(`${served.url}#/tonight`, { waitUntil: 'commit' });
+  const asked = () => page.evaluate(() => (window as unknown as { asked: string[] }).asked);
+  await expect.poll(asked).toContain('tonight');
+  await expect(page.locator('main[aria-busy=true]')).toBeAttached();
+  letCome();
+  await expect(page.getByRole('button', { name: 'Begin my collection' })).toBeVisible();
+});
+
 test('the desk starts before there is a program, and once', async ({ context }) => {
   served = await serve();
   const { page, letCome } = await openWithoutProgram(context, served.url);

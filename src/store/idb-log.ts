@@ -1,6 +1,7 @@
 import { promisifyRequest, type UseStore } from 'idb-keyval';
 import type { EventLog } from '../domain/ports.ts';
 import { durableStore } from './durable-store.ts';
+import { packRecords, unpackRecords, type PackedRecords } from './packed-records.ts';
 import { saving } from './saving.ts';
 
 /**
@@ -31,7 +32,7 @@ export function createIdbLog(databaseName: string): EventLog {
           } else {
             for (let i = 0; i < records.length; i += SEGMENT_SIZE) {
               const part = records.slice(i, i + SEGMENT_SIZE);
-              store.put(part, ['s', next + i + part.length - 1]);
+              store.put(packRecords(part), ['s', next + i + part.length - 1]);
             }
           }
           store.put(next + records.length, NEXT);
@@ -46,7 +47,7 @@ export function createIdbLog(databaseName: string): EventLog {
           Promise.all(
             keys.map(async (key) => ({
               last: positionIn(key),
-              records: (await promisifyRequest(store.get(key))) as unknown[],
+              records: recordsIn(await promisifyRequest<Segment>(store.get(key))),
             })),
           ),
           promisifyRequest<unknown[]>(store.getAll(tailFrom(position + 1))),
@@ -89,10 +90,15 @@ async function packRuns(
   let start = 0;
   for (const [i, position] of positions.entries()) {
     if (positions[i + 1] === position + 1) continue;
-    await promisifyRequest(store.put(records.slice(start, i + 1), ['s', position]));
+    await promisifyRequest(store.put(packRecords(records.slice(start, i + 1)), ['s', position]));
     start = i + 1;
   }
 }
+
+/** Segments of an earlier program are plain lists. */
+type Segment = PackedRecords | readonly unknown[];
+const recordsIn = (segment: Segment): readonly unknown[] =>
+  'cells' in segment ? unpackRecords(segment) : segment;
 
 const positionIn = (key: IDBValidKey): number => (Array.isArray(key) ? Number(key[1]) : 0);
 

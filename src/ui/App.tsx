@@ -7,6 +7,7 @@ import { remembered } from './remember.ts';
 import { looksLikeCode, parts } from './route.ts';
 import { CodeScreen, SnakeScreen, TubScreen } from './screens/CaptureScreens.tsx';
 import { TonightScreen } from './screens/TonightScreen.tsx';
+import { useTonightAhead } from './tonight.ts';
 import './app.css';
 import './components/components.css';
 
@@ -37,6 +38,8 @@ function Shell({
   readonly updates: Updates;
 }) {
   const status = useStatus();
+  const [place = 'tonight'] = parts.value;
+  useTonightAhead(status === undefined, place === 'tonight');
   // The round must open at once, though the first screen need not wait for it.
   useEffect(() => {
     const timer = setTimeout(() => {

@@ -51,6 +51,8 @@ export function createModel(
   const collection = signal<CollectionName>(opened.collection);
   /** Until the desk's own list has come. */
   const lastSeen = signal(opened.lastSeen);
+  /** Asked for before its screen stood, until that has asked itself. */
+  const tonightAhead = signal<Views['tonight']['view'] | undefined>(undefined);
   const storageKept = signal<boolean | undefined>(undefined);
   let forgetTimer = 0;
 
@@ -120,6 +122,7 @@ export function createModel(
     trouble,
     collection,
     lastSeen,
+    tonightAhead,
     storageKept,
     write,
     /** Says that something is done that cannot be undone with a tap. */
@@ -159,6 +162,7 @@ export function createModel(
     async open(name: CollectionName): Promise<void> {
       remember('collection', name);
       lastSeen.value = undefined;
+      tonightAhead.value = undefined;
       await desk.tell('open', name);
       collection.value = name;
     },
@@ -203,22 +207,6 @@ export function useView<Kind extends keyof Views>(
 export function useStatus(): DeskStatus | undefined {
   const { lastSeen } = useModel();
   return useView('status', null) ?? lastSeen.value?.status;
-}
-
-/** Tonight's list; until the desk has it, its first lines as they were last seen. */
-export function useTonight(): {
-  readonly view: Views['tonight']['view'] | undefined;
-  readonly isLastSeen: boolean;
-} {
-  const { lastSeen } = useModel();
-  const fresh = useView('tonight', null);
-  const hasCome = fresh !== undefined;
-  useEffect(() => {
-    // Another look at this screen must not bring it back.
-    if (hasCome) lastSeen.value = undefined;
-  }, [hasCome]);
-  const view = fresh ?? inMassUnit(lastSeen.value?.tonight);
-  return { view, isLastSeen: view !== undefined && !hasCome };
 }
 
 /** A half-filled form that survives a call, a lock, another scan and a crash. */

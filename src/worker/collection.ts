@@ -1,6 +1,5 @@
 import type { Clock } from '../domain/core/calendar.ts';
 import type { DeviceId, EventId, Minter } from '../domain/core/ids.ts';
-import type { Result } from '../domain/core/result.ts';
 import type { RackEvent } from '../domain/events/event.ts';
 import { isOfToday } from '../domain/events/newest-versions.ts';
 import type { Unreadable } from '../domain/events/read-event.ts';
@@ -51,16 +50,24 @@ export interface Collection {
   refresh(): void;
 }
 
-type ReadStored = (raw: unknown) => Result<RackEvent, Unreadable>;
-
-const asItIs: ReadStored = (raw) => ({ ok: true, value: raw as RackEvent });
+interface Understood {
+  readonly events: readonly RackEvent[];
+  readonly unread: readonly Unreadable[];
+}
 
 /**
- * What reads these records. The shapes of all records and what checks them are a third of the desk:
+ * What stored records say. The shapes of all records and what checks them are a third of the desk:
  * they are loaded only where a record is of another shape than today's.
  */
-const readerFor = async (records: readonly unknown[]): Promise<ReadStored> =>
-  records.every(isOfToday) ? asItIs : (await import('../domain/events/read-event.ts')).readStored;
+async function understood(records: readonly unknown[]): Promise<Understood> {
+  if (records.every(isOfToday)) return { events: records, unread: [] };
+  const { readStored } = await import('../domain/events/read-event.ts');
+  const read = records.map(readStored);
+  return {
+    events: read.flatMap((each) => (each.ok ? [each.value] : [])),
+    unread: read.flatMap((each) => (each.ok ? [] : [each.problem])),
+  };
+}
 
 /** How many records may lie singly before the log is packed. */
 const PACK_EVERY = 4_000;
@@ -78,33 +85,27 @@ export async function openCollection(world: World, changed: () => void): Promise
   let savedPosition = 0;
   let packedPosition = 0;
 
-  function understood(records: readonly unknown[], readStored: ReadStored): RackEvent[] {
-    const events: RackEvent[] = [];
-    for (const raw of records) {
-      const read = readStored(raw);
-      if (read.ok) events.push(read.value);
-      else unreadable.push(read.problem);
-    }
-    seen(events);
-    return events;
+  /** What is written next sorts after all there is, or a correction of it would not be one. */
+  function seen(id: EventId | undefined): void {
+    if (id !== undefined) minter.seen(id);
   }
 
-  /** What is written next sorts after all of these, or a correction of one would not be one. */
-  function seen(events: readonly { readonly id: EventId }[]): void {
-    let newest: EventId | undefined;
-    for (const { id } of events) if (newest === undefined || id > newest) newest = id;
-    if (newest !== undefined) minter.seen(newest);
+  function add({ events, unread }: Understood): ReadonlySet<SubjectId> {
+    unreadable.push(...unread);
+    const touched = ledger.add(events);
+    seen(ledger.newest);
+    return touched;
   }
 
   const saved = await shelf.load();
   if (saved) {
-    seen(saved.subjects.map(({ last }) => last));
+    for (const { last } of saved.subjects) seen(last.id);
     ledger.restore(saved.subjects);
     position = saved.position;
     savedPosition = saved.position;
   }
   const rest = await log.readAfter(position);
-  ledger.add(understood(rest.records, await readerFor(rest.records)));
+  add(await understood(rest.records));
   position = rest.position;
   const picture = createPicture(ledger, clock(), tubRules);
 
@@ -116,13 +117,13 @@ export async function openCollection(world: World, changed: () => void): Promise
   async function follow(): Promise<void> {
     const from = position;
     const more = await log.readAfter(from);
-    const readStored = await readerFor(more.records);
+    const read = await understood(more.records);
     // A write of ours or another reading may have taken in part of it meanwhile, and a log does not
     // promise the order of its records: what is left cannot be told from what is known.
     if (position !== from) return follow();
-    const events = understood(more.records, readStored);
     position = more.position;
-    if (events.length > 0) takeIn(ledger.add(events));
+    const touched = add(read);
+    if (read.events.length > 0) takeIn(touched);
   }
 
   async function settle(): Promise<void> {
@@ -146,13 +147,11 @@ export async function openCollection(world: World, changed: () => void): Promise
 
     write: (events, unread = []) =>
       world.alone(async () => {
-        const readUnread = await readerFor(unread);
+        const other = await understood(unread);
         const last = await log.append([...events, ...unread]);
         if (last === position + events.length + unread.length) {
           position = last;
-          understood(unread, readUnread);
-          seen(events);
-          takeIn(ledger.add(events));
+          takeIn(add({ events: [...events, ...other.events], unread: other.unread }));
         } else {
           await follow(); // Another tab wrote in between: read its records and ours back in order.
         }
@@ -162,12 +161,13 @@ export async function openCollection(world: World, changed: () => void): Promise
     async readHistory() {
       if (ledger.hasHistory) return;
       const whole = await log.readAfter(0);
-      const readStored = await readerFor(whole.records);
+      const read = await understood(whole.records);
       if (ledger.hasHistory) return; // Someone else who asked for it was quicker.
-      unreadable.length = 0;
-      const events = understood(whole.records, readStored);
+      unreadable.splice(0, unreadable.length, ...read.unread);
       position = Math.max(position, whole.position);
-      takeIn(ledger.fill(events));
+      const touched = ledger.fill(read.events);
+      seen(ledger.newest);
+      takeIn(touched);
       // Subjects that a fill folds anew are in no saved picture yet.
       savedPosition = 0;
       await settle();

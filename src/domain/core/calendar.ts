@@ -83,10 +83,16 @@ const utcMs = (day: Day): number =>
   Date.UTC(100 * twoAt(day, 0) + twoAt(day, 2), twoAt(day, 5) - 1, twoAt(day, 8));
 
 export function addDays(day: Day, days: number): Day {
+  // Within a month no calendar is needed, and a start asks this for each weight of each snake.
+  const inMonth = twoAt(day, 8) + days;
+  if (inMonth >= 1 && inMonth <= SHORTEST_MONTH && Number.isInteger(days))
+    return `${day.slice(0, 8)}${two(inMonth)}` as Day;
   const date = addDaysToDate(localDate(day), days);
   const year = String(date.getFullYear()).padStart(4, '0');
   return `${year}-${two(date.getMonth() + 1)}-${two(date.getDate())}` as Day;
 }
+
+const SHORTEST_MONTH = 28;
 
 /** The day's first moment on this device, which is all that day arithmetic needs. */
 function localDate(day: Day): Date {
@@ -135,9 +141,7 @@ export const monthOf = (day: Day): number => Number(day.slice(5, 7));
  */
 export function roomNight(moment: Moment, rolloverHour: number): Day {
   const day = moment.slice(0, 10) as Day;
-  const localHour = moment.endsWith('Z')
-    ? new Date(moment).getUTCHours()
-    : Number(moment.slice(11, 13));
+  const localHour = moment.endsWith('Z') ? new Date(moment).getUTCHours() : twoAt(moment, 11);
   return localHour < rolloverHour ? addDays(day, -1) : day;
 }
 

@@ -139,7 +139,7 @@ export function createPicture(
     facts = factsAt(time);
     if (changed.some(isPlace)) walked = undefined;
     const ids = changed.filter(isKind('a-')) as AnimalId[];
-    const hosts = ids.map(whereabouts.hostOf);
+    const hosts = ids.map((id) => whereabouts.hostOf(id));
     for (const id of ids) whereabouts.place(id);
     // A new hour may open a task anywhere; within it only what was touched can change.
     const isNewHour = Math.floor(before.nowMs / 3_600_000) !== Math.floor(time.ms / 3_600_000);

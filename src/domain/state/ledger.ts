@@ -2,7 +2,8 @@ import type { EventId } from '../core/ids.ts';
 import type { RackEvent } from '../events/event.ts';
 import { subjectsOf, type SubjectId } from '../events/subjects.ts';
 import { applyTo, type Subject } from './fold-subject.ts';
-import { createCorrections, inOrder, inTime, placeOf, type PlaceInTime } from './standing.ts';
+import { createKnownEvents } from './known-events.ts';
+import { createCorrections, inOrder, inTime, type PlaceInTime } from './standing.ts';
 
 /** A subject as saved for a fast start: its state, and where the last record in it stands. */
 export interface SavedSubject {
@@ -28,6 +29,8 @@ export interface Ledger {
   /** Why an event was struck out, where it was. */
   reasonStruck(id: EventId): string | undefined;
   readonly size: number;
+  /** The highest id of all that were added. */
+  readonly newest: EventId | undefined;
   events(): IterableIterator<RackEvent>;
   /** Every record of a subject, oldest first, struck ones too. */
   history(id: SubjectId): readonly RackEvent[];
@@ -45,6 +48,8 @@ interface Stream {
   last: PlaceInTime | undefined;
   /** Taken in order and not folded in yet: a subject is folded once for a batch of records. */
   ahead: RackEvent[];
+  /** Whether a correction names any of them: in most, each record is known to count. */
+  isCorrected: boolean;
 }
 
 /**
@@ -55,17 +60,19 @@ interface Stream {
  * that subject's own records, so the cost never follows the log.
  */
 export function createLedger(): Ledger {
-  const known = new Map<EventId, RackEvent>();
+  let known = createKnownEvents();
   const streams = new Map<SubjectId, Stream>();
   const subjects = new Map<SubjectId, Subject>();
   let corrections = createCorrections();
+  /** Named by a correction that came before them. */
+  const awaited = new Set<EventId>();
   let hasHistory = true;
   let arrivedSinceSave: RackEvent[] = [];
 
   function streamOf(id: SubjectId): Stream {
     let stream = streams.get(id);
     if (!stream) {
-      stream = { events: [], last: undefined, ahead: [] };
+      stream = { events: [], last: undefined, ahead: [], isCorrected: false };
       streams.set(id, stream);
     }
     return stream;
@@ -74,38 +81,44 @@ export function createLedger(): Ledger {
   const standing = (events: readonly RackEvent[]): readonly RackEvent[] =>
     events.filter((event) => corrections.stands(event.id));
 
+  const countedIn = ({ events, isCorrected }: Stream): readonly RackEvent[] =>
+    isCorrected ? standing(events) : events;
+
   function refold(id: SubjectId): void {
     const stream = streamOf(id);
     stream.events = inOrder(stream.events);
-    const last = stream.events.at(-1);
-    stream.last = last && placeOf(last);
+    stream.last = stream.events.at(-1);
     stream.ahead = [];
-    const events = standing(stream.events);
+    const events = countedIn(stream);
     if (events.length > 0) subjects.set(id, applyTo(id, undefined, events));
     else subjects.delete(id);
   }
 
   function foldAhead(id: SubjectId): void {
     const stream = streamOf(id);
-    const events = standing(stream.ahead);
+    // With all history at hand, a subject that is corrected is folded anew instead.
+    const events = hasHistory ? stream.ahead : standing(stream.ahead);
     stream.ahead = [];
     if (events.length > 0) subjects.set(id, applyTo(id, subjects.get(id), events));
   }
 
   /** Takes one event in; subjects that cannot be moved forward by it alone go into `stale`. */
   function take(event: RackEvent, touched: Set<SubjectId>, stale: Set<SubjectId>): void {
-    if (known.has(event.id)) return;
-    known.set(event.id, event);
+    if (!known.add(event)) return;
     corrections.note(event);
     for (const id of correctedBy(event)) stale.add(id);
-    const place = placeOf(event);
+    const isCorrected = awaited.size > 0 && awaited.has(event.id);
     for (const id of subjectsOf(event)) {
       const stream = streamOf(id);
       stream.events.push(event);
-      if (stream.last && inTime(stream.last, place) > 0) {
+      if (isCorrected) {
+        stream.isCorrected = true;
+        stale.add(id);
+      }
+      if (stream.last && inTime(stream.last, event) > 0) {
         stale.add(id);
       } else {
-        stream.last = place;
+        stream.last = event;
         if (stream.ahead.push(event) === 1) touched.add(id);
       }
     }
@@ -131,7 +144,7 @@ export function createLedger(): Ledger {
     restore(saved) {
       for (const { id, state, last } of saved) {
         subjects.set(id, state);
-        streams.set(id, { events: [], last, ahead: [] });
+        streams.set(id, { events: [], last, ahead: [], isCorrected: false });
       }
       hasHistory = false;
     },
@@ -139,13 +152,14 @@ export function createLedger(): Ledger {
     fill(events) {
       const late = arrivedSinceSave;
       arrivedSinceSave = [];
-      known.clear();
+      known = createKnownEvents();
+      awaited.clear();
       corrections = createCorrections();
       for (const stream of streams.values()) stream.events = [];
-      for (const event of [...events, ...late]) {
-        if (known.has(event.id)) continue;
-        known.set(event.id, event);
+      const whole = [...events, ...late].filter((event) => known.add(event));
+      for (const event of whole) {
         corrections.note(event);
+        correctedBy(event);
         for (const id of subjectsOf(event)) streamOf(id).events.push(event);
       }
       hasHistory = true;
@@ -158,22 +172,28 @@ export function createLedger(): Ledger {
     save: () =>
       [...subjects].flatMap(([id, state]) => {
         const last = streams.get(id)?.last;
-        return last ? [{ id, state, last }] : [];
+        return last ? [{ id, state, last: { at: last.at, id: last.id } }] : [];
       }),
 
     get hasHistory() {
       return hasHistory;
     },
-    has: (id) => known.has(id),
+    has: (id) => known.get(id) !== undefined,
     event: (id) => known.get(id),
     stands: (id) => corrections.stands(id),
     reasonStruck: (id) => corrections.reasonStruck(id),
     get size() {
       return known.size;
     },
-    events: () => known.values(),
+    get newest() {
+      return known.newest;
+    },
+    events: () => known.all(),
     history: (id) => inOrder(streams.get(id)?.events ?? NONE),
-    counted: (id) => standing(streams.get(id)?.events ?? NONE),
+    counted(id) {
+      const stream = streams.get(id);
+      return stream ? countedIn(stream) : NONE;
+    },
     subjects,
   };
 
@@ -189,11 +209,16 @@ export function createLedger(): Ledger {
       corrected.add(next);
       next = correctedOf(next);
     }
-    return [...corrected].flatMap(subjectsOf);
+    const ids = [...corrected].flatMap(subjectsOf);
+    for (const id of ids) streamOf(id).isCorrected = true;
+    return ids;
   }
 
   function correctedOf(event: RackEvent): RackEvent | undefined {
     const target = event.type === 'struck' ? event.target : event.replaces?.id;
-    return target === undefined ? undefined : known.get(target);
+    if (target === undefined) return undefined;
+    const found = known.get(target);
+    if (!found) awaited.add(target);
+    return found;
   }
 }

@@ -9,9 +9,9 @@ import { SexMark } from '../components/SexMark.tsx';
 import { SlabLink } from '../components/Slab.tsx';
 import { Unfolds } from '../components/Unfolds.tsx';
 import { FIRST_STOPS } from '../last-seen.ts';
-import { useTonight } from '../model.ts';
 import { nightWords } from '../night.ts';
 import { lazy } from '../lazy.tsx';
+import { useTonight } from '../tonight.ts';
 import { CallVet } from './CallVet.tsx';
 import { Page } from './Page.tsx';
 

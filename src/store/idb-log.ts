@@ -1,7 +1,7 @@
 import { promisifyRequest, type UseStore } from 'idb-keyval';
 import type { EventLog } from '../domain/ports.ts';
 import { durableStore } from './durable-store.ts';
-import { packRecords, unpackRecords, type PackedRecords } from './packed-records.ts';
+import { unpackRecords, type PackedRecords } from './packed-records.ts';
 import { saving } from './saving.ts';
 
 /**
@@ -23,22 +23,19 @@ export function createIdbLog(databaseName: string): EventLog {
 
   return {
     append: (records) =>
-      saving(records.length === 1 ? 'this record' : `${records.length} records`, () =>
-        inOneTransaction(use, async (store) => {
+      saving(records.length === 1 ? 'this record' : `${records.length} records`, async () => {
+        const segments = records.length < BATCH_SIZE ? [] : await inSegments(records);
+        return inOneTransaction(use, async (store) => {
           // The number is taken in the transaction that uses it: two tabs can never share one.
           const next = await nextPosition(store);
-          if (records.length < BATCH_SIZE) {
+          for (const { last, packed } of segments) store.put(packed, ['s', next + last]);
+          if (segments.length === 0) {
             for (const [i, record] of records.entries()) store.put(record, ['e', next + i]);
-          } else {
-            for (let i = 0; i < records.length; i += SEGMENT_SIZE) {
-              const part = records.slice(i, i + SEGMENT_SIZE);
-              store.put(packRecords(part), ['s', next + i + part.length - 1]);
-            }
           }
           store.put(next + records.length, NEXT);
           return next + records.length - 1;
-        }),
-      ),
+        });
+      }),
 
     readAfter: (position) =>
       use('readonly', async (store) => {
@@ -61,17 +58,20 @@ export function createIdbLog(databaseName: string): EventLog {
       }),
 
     tidy: () =>
-      saving('the log', () =>
-        inOneTransaction(use, async (store) => {
+      saving('the log', async () => {
+        const pack = await packer();
+        await inOneTransaction(use, async (store) => {
           const keys = await promisifyRequest(store.getAllKeys(tailFrom(0), SEGMENT_SIZE));
           const last = keys.at(-1);
           if (keys.length < SEGMENT_SIZE || last === undefined) return;
           const range = IDBKeyRange.bound(['e', 0], last);
           const records = await promisifyRequest<unknown[]>(store.getAll(range));
-          await packRuns(store, keys.map(positionIn), records);
+          for (const { from, to } of runsIn(keys.map(positionIn))) {
+            store.put(pack(records.slice(from, to + 1)), ['s', positionIn(keys[to] ?? last)]);
+          }
           store.delete(range);
-        }),
-      ),
+        });
+      }),
 
     erase: () =>
       use('readwrite', (store) => {
@@ -81,18 +81,23 @@ export function createIdbLog(databaseName: string): EventLog {
   };
 }
 
+/** What packs is loaded when there is much to write, and before its transaction, which waits for no file. */
+const packer = async () => (await import('./pack-records.ts')).packRecords;
+
+/** A batch in segments, each with how many records of the batch stand before its last. */
+async function inSegments(records: readonly unknown[]) {
+  const pack = await packer();
+  const count = Math.ceil(records.length / SEGMENT_SIZE);
+  return Array.from({ length: count }, (_, i) => {
+    const part = records.slice(i * SEGMENT_SIZE, (i + 1) * SEGMENT_SIZE);
+    return { last: i * SEGMENT_SIZE + part.length - 1, packed: pack(part) };
+  });
+}
+
 /** A segment holds consecutive positions, since its first is counted back from its last. */
-async function packRuns(
-  store: IDBObjectStore,
-  positions: readonly number[],
-  records: readonly unknown[],
-): Promise<void> {
-  let start = 0;
-  for (const [i, position] of positions.entries()) {
-    if (positions[i + 1] === position + 1) continue;
-    await promisifyRequest(store.put(packRecords(records.slice(start, i + 1)), ['s', position]));
-    start = i + 1;
-  }
+function runsIn(positions: readonly number[]) {
+  const ends = positions.flatMap((position, i) => (positions[i + 1] === position + 1 ? [] : [i]));
+  return ends.map((to, i) => ({ from: (ends[i - 1] ?? -1) + 1, to }));
 }
 
 /** Segments of an earlier program are plain lists. */

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { packRecords, unpackRecords } from '../../src/store/packed-records.ts';
+import { packRecords } from '../../src/store/pack-records.ts';
+import { unpackRecords } from '../../src/store/packed-records.ts';
 import { anyEvent, runs } from '../arbitrary.ts';
 
 /** What a log may hold: records of today, and whatever a file once held in place of one. */

@@ -5,7 +5,7 @@ import type { RackEvent } from '../events/event.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Animal } from '../state/animal.ts';
 import { recordLine, type RecordLine } from './record-line.ts';
-import { choreOf, type Chore } from './tonight-view.ts';
+import { choreOf, type Chore } from './chore.ts';
 
 export interface AnimalView {
   readonly id: AnimalId;

@@ -8,9 +8,9 @@ import { feedingBlock } from '../rules/feeding-block.ts';
 import { mealOf } from '../rules/feeding-due.ts';
 import type { Animal } from '../state/animal.ts';
 import type { Tub } from '../state/place.ts';
+import { choreOf, type Chore } from './chore.ts';
 import { recordLine, type RecordLine } from './record-line.ts';
 import { seasonStart, type SeasonStart } from './season-start.ts';
-import { choreOf, type Chore } from './tonight-view.ts';
 
 /** One snake at the tub, and what its buttons will write. */
 export interface Occupant {

@@ -2,25 +2,10 @@ import type { Day } from '../core/calendar.ts';
 import type { LabelCode } from '../core/code.ts';
 import type { AnimalId, RackId, TubId } from '../core/ids.ts';
 import type { Picture } from '../picture/picture.ts';
-import { acts, type Act, type RuleId, type Task } from '../rules/rule.ts';
-import type { SourceId } from '../sources.ts';
+import { acts, type Act, type Task } from '../rules/rule.ts';
 import type { Animal } from '../state/animal.ts';
+import { choreOf, type Chore } from './chore.ts';
 import { roomAlarms, type RoomAlarm } from './room-alarms.ts';
-
-/** One thing to do, ready to show. */
-export interface Chore {
-  readonly rule: RuleId;
-  readonly animal: AnimalId;
-  readonly act: Act;
-  readonly asks: string;
-  readonly state: Task['state'];
-  readonly blocked?: string | undefined;
-  readonly because: readonly string[];
-  /** What the rule says, and where that comes from. */
-  readonly says: string;
-  readonly source: SourceId;
-  readonly vet?: true | undefined;
-}
 
 /** All that is asked at one tub, in one line of the list. */
 export interface Stop {
@@ -52,11 +37,6 @@ export interface TonightView {
 }
 
 const MOST_ALARMS = 5;
-
-export function choreOf(task: Task): Chore {
-  const { rule, animal, act, asks, state, blocked, because, says, source, vet } = task;
-  return { rule, animal, act, asks, state, blocked, because, says, source, vet };
-}
 
 export function tonightView(picture: Picture): TonightView {
   const { facts } = picture;

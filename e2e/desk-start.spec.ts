@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { serve, type Served } from './serve.ts';
+import { holdBack } from './hold-back.ts';
 import { openWithoutProgram } from './without-program.ts';
 
 test.use({ serviceWorkers: 'block' });
@@ -19,14 +20,7 @@ test('tonight is asked for while the desk is still on its way', async ({ page })
     }
     Object.assign(window, { asked, Worker: Overheard });
   });
-  let letCome = (): void => undefined;
-  const held = new Promise<void>((resolve) => {
-    letCome = resolve;
-  });
-  await page.route(/assets\/worker-[^/]+\.js$/, async (route) => {
-    await held;
-    await route.continue();
-  });
+  const { letCome } = await holdBack(page, /assets\/worker-[^/]+\.js$/);
   await page.goto(`${served.url}#/tonight`, { waitUntil: 'commit' });
   const asked = () => page.evaluate(() => (window as unknown as { asked: string[] }).asked);
   await expect.poll(asked).toContain('tonight');

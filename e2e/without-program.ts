@@ -1,22 +1,11 @@
 import { expect, type BrowserContext } from '@playwright/test';
+import { holdBack } from './hold-back.ts';
 
-/**
- * Opens the page at tonight and keeps its program on the way until it is let come. Service workers
- * must be blocked, or they bring it from their cache.
- */
+/** Opens the page at tonight and keeps its program on the way until it is let come. */
 export async function openWithoutProgram(context: BrowserContext, url: string) {
   const page = await context.newPage();
-  let letCome = (): void => undefined;
-  const held = new Promise<void>((resolve) => {
-    letCome = resolve;
-  });
-  let hasAsked = false;
-  await page.route(/assets\/index-[^/]+\.js$/, async (route) => {
-    hasAsked = true;
-    await held;
-    await route.continue();
-  });
+  const { letCome, wasAsked } = await holdBack(page, /assets\/index-[^/]+\.js$/);
   await page.goto(`${url}#/tonight`, { waitUntil: 'commit' });
-  await expect.poll(() => hasAsked).toBe(true);
+  await expect.poll(wasAsked).toBe(true);
   return { page, letCome };
 }

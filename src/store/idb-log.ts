@@ -66,8 +66,8 @@ export function createIdbLog(databaseName: string): EventLog {
           if (keys.length < SEGMENT_SIZE || last === undefined) return;
           const range = IDBKeyRange.bound(['e', 0], last);
           const records = await promisifyRequest<unknown[]>(store.getAll(range));
-          for (const { from, to } of runsIn(keys.map(positionIn))) {
-            store.put(pack(records.slice(from, to + 1)), ['s', positionIn(keys[to] ?? last)]);
+          for (const { from, to, position } of runsIn(keys.map(positionIn))) {
+            store.put(pack(records.slice(from, to)), ['s', position]);
           }
           store.delete(range);
         });
@@ -96,8 +96,10 @@ async function inSegments(records: readonly unknown[]) {
 
 /** A segment holds consecutive positions, since its first is counted back from its last. */
 function runsIn(positions: readonly number[]) {
-  const ends = positions.flatMap((position, i) => (positions[i + 1] === position + 1 ? [] : [i]));
-  return ends.map((to, i) => ({ from: (ends[i - 1] ?? -1) + 1, to }));
+  const ends = positions.flatMap((position, i) =>
+    positions[i + 1] === position + 1 ? [] : [{ position, to: i + 1 }],
+  );
+  return ends.map((end, i) => ({ ...end, from: ends[i - 1]?.to ?? 0 }));
 }
 
 /** Segments of an earlier program are plain lists. */

@@ -31,11 +31,12 @@ export function packRecords(records: readonly unknown[]): PackedRecords {
     if (fields.length === 0) keepValue(record);
     for (const [, value] of fields) keepValue(value);
   }
-  const first = [0, texts.all().length, texts.all().length + numbers.all().length, 0];
+  const [allTexts, allNumbers] = [texts.all(), numbers.all()];
+  const first = [0, allTexts.length, allTexts.length + allNumbers.length, 0];
   return {
     shapes: shapes.all().map((names) => JSON.parse(names) as readonly string[]),
-    texts: texts.all().join('\n'),
-    numbers: Float64Array.from(numbers.all()),
+    texts: allTexts.join('\n'),
+    numbers: Float64Array.from(allNumbers),
     others: `[${others.all().join(',')}]`,
     cells: Uint32Array.from(kept, (each) => (first[each % KINDS] ?? 0) + Math.floor(each / KINDS)),
   };

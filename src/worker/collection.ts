@@ -90,9 +90,11 @@ export async function openCollection(world: World, changed: () => void): Promise
     if (id !== undefined) minter.seen(id);
   }
 
-  function add({ events, unread }: Understood): ReadonlySet<SubjectId> {
-    unreadable.push(...unread);
-    const touched = ledger.add(events);
+  /** Takes in what was read, by adding it to the ledger or filling the ledger with it. */
+  function hold({ events, unread }: Understood, by: 'add' | 'fill'): ReadonlySet<SubjectId> {
+    // One by one: an old program may be unable to read a whole log, too many to be handed over at once.
+    for (const each of unread) unreadable.push(each);
+    const touched = ledger[by](events);
     seen(ledger.newest);
     return touched;
   }
@@ -105,7 +107,7 @@ export async function openCollection(world: World, changed: () => void): Promise
     savedPosition = saved.position;
   }
   const rest = await log.readAfter(position);
-  add(await understood(rest.records));
+  hold(await understood(rest.records), 'add');
   position = rest.position;
   const picture = createPicture(ledger, clock(), tubRules);
 
@@ -122,7 +124,7 @@ export async function openCollection(world: World, changed: () => void): Promise
     // promise the order of its records: what is left cannot be told from what is known.
     if (position !== from) return follow();
     position = more.position;
-    const touched = add(read);
+    const touched = hold(read, 'add');
     if (read.events.length > 0) takeIn(touched);
   }
 
@@ -151,7 +153,7 @@ export async function openCollection(world: World, changed: () => void): Promise
         const last = await log.append([...events, ...unread]);
         if (last === position + events.length + unread.length) {
           position = last;
-          takeIn(add({ events: [...events, ...other.events], unread: other.unread }));
+          takeIn(hold({ events: [...events, ...other.events], unread: other.unread }, 'add'));
         } else {
           await follow(); // Another tab wrote in between: read its records and ours back in order.
         }
@@ -163,11 +165,9 @@ export async function openCollection(world: World, changed: () => void): Promise
       const whole = await log.readAfter(0);
       const read = await understood(whole.records);
       if (ledger.hasHistory) return; // Someone else who asked for it was quicker.
-      unreadable.splice(0, unreadable.length, ...read.unread);
+      unreadable.length = 0;
       position = Math.max(position, whole.position);
-      const touched = ledger.fill(read.events);
-      seen(ledger.newest);
-      takeIn(touched);
+      takeIn(hold(read, 'fill'));
       // Subjects that a fill folds anew are in no saved picture yet.
       savedPosition = 0;
       await settle();

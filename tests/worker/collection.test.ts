@@ -36,6 +36,17 @@ describe('two tabs on one log', () => {
     expect(tab.keeper.status().unreadable).toBe(1);
   });
 
+  test('open a log of which they can read nothing, as an old program does, however long it is', async () => {
+    const device = aDevice();
+    await device.log.append(Array.from({ length: 200_000 }, (_, n) => ({ type: 'levitated', n })));
+    const tab = await openTab(device);
+    expect(tab.keeper.status().unreadable).toBe(200_000);
+    await tab.collection.settle();
+    const next = await openTab(device);
+    await next.collection.readHistory();
+    expect(next.keeper.status().unreadable).toBe(200_000);
+  });
+
   test('take in a growth that was read while they wrote themselves, in whatever order it lies', async () => {
     const memory = createMemoryLog();
     const device = aDevice(memory);

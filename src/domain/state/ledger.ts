@@ -105,8 +105,7 @@ export function createLedger(): Ledger {
   /** Takes one event in; subjects that cannot be moved forward by it alone go into `stale`. */
   function take(event: RackEvent, touched: Set<SubjectId>, stale: Set<SubjectId>): void {
     if (!known.add(event)) return;
-    corrections.note(event);
-    for (const id of correctedBy(event)) stale.add(id);
+    for (const id of correct(event)) stale.add(id);
     const isCorrected = awaited.size > 0 && awaited.has(event.id);
     for (const id of subjectsOf(event)) {
       const stream = streamOf(id);
@@ -158,8 +157,7 @@ export function createLedger(): Ledger {
       for (const stream of streams.values()) stream.events = [];
       const whole = [...events, ...late].filter((event) => known.add(event));
       for (const event of whole) {
-        corrections.note(event);
-        correctedBy(event);
+        correct(event);
         for (const id of subjectsOf(event)) streamOf(id).events.push(event);
       }
       hasHistory = true;
@@ -197,28 +195,37 @@ export function createLedger(): Ledger {
     subjects,
   };
 
+  /** Notes what an event corrects; returns the subjects of that. */
+  function correct(event: RackEvent): readonly SubjectId[] {
+    const target = targetOf(event);
+    if (target === undefined) return NONE;
+    corrections.note(event);
+    if (!known.get(target)) awaited.add(target);
+    const ids = correctedBy(event);
+    for (const id of ids) streamOf(id).isCorrected = true;
+    return ids;
+  }
+
   /**
    * The subjects of what an event corrects, and of what that stood in for in turn. A broken file may
    * hold records that correct each other, so none is looked at twice.
    */
   function correctedBy(event: RackEvent): readonly SubjectId[] {
-    if (event.type !== 'struck' && !event.replaces) return NONE;
     const corrected = new Set<RackEvent>();
     let next = correctedOf(event);
     while (next && !corrected.has(next)) {
       corrected.add(next);
       next = correctedOf(next);
     }
-    const ids = [...corrected].flatMap(subjectsOf);
-    for (const id of ids) streamOf(id).isCorrected = true;
-    return ids;
+    return [...corrected].flatMap(subjectsOf);
   }
 
   function correctedOf(event: RackEvent): RackEvent | undefined {
-    const target = event.type === 'struck' ? event.target : event.replaces?.id;
-    if (target === undefined) return undefined;
-    const found = known.get(target);
-    if (!found) awaited.add(target);
-    return found;
+    const target = targetOf(event);
+    return target === undefined ? undefined : known.get(target);
   }
 }
+
+/** Which record an event strikes out or stands in for. */
+const targetOf = (event: RackEvent): EventId | undefined =>
+  event.type === 'struck' ? event.target : event.replaces?.id;

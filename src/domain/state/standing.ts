@@ -24,13 +24,10 @@ const byMoment = (a: Moment, b: Moment): number =>
   isSameOffset(a, b) ? (a < b ? -1 : Number(a > b)) : instantMs(a) - instantMs(b);
 
 /** Of moments to the second; any other are read. */
-function isSameOffset(a: Moment, b: Moment): boolean {
-  if (a.length !== TO_THE_SECOND || b.length !== TO_THE_SECOND) return false;
-  for (let at = OFFSET_AT; at < TO_THE_SECOND; at += 1) {
-    if (a.charCodeAt(at) !== b.charCodeAt(at)) return false;
-  }
-  return true;
-}
+const isSameOffset = (a: Moment, b: Moment): boolean =>
+  a.length === TO_THE_SECOND &&
+  b.length === TO_THE_SECOND &&
+  a.slice(OFFSET_AT) === b.slice(OFFSET_AT);
 const OFFSET_AT = '2026-11-24T21:00:00'.length;
 const TO_THE_SECOND = '2026-11-24T21:00:00+01:00'.length;
 
